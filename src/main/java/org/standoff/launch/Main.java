@@ -1,0 +1,51 @@
+package org.standoff.launch;
+
+import io.quarkus.runtime.Quarkus;
+import io.quarkus.runtime.annotations.QuarkusMain;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.nio.file.Path;
+import org.jboss.logging.Logger;
+
+/**
+ * Starts the embedded PostgreSQL unless a server was given, and the service beside it. The two
+ * start at the same time: calculations answer while the database is still coming, and go on without
+ * it.
+ */
+@QuarkusMain
+public final class Main {
+
+  private static final Logger LOG = Logger.getLogger(Main.class);
+
+  public static void main(String... args) throws IOException {
+    StartSettings settings = StartSettings.read();
+    if (settings.jdbcUrl().isEmpty()) {
+      int port = freePort();
+      EmbeddedDatabase.settings(port).forEach(System::setProperty);
+      Thread starter =
+          new Thread(() -> startDatabase(settings.dataFolder(), port), "embedded-postgresql");
+      starter.setDaemon(true);
+      starter.start();
+    }
+    Quarkus.run(args);
+  }
+
+  private static void startDatabase(Path folder, int port) {
+    try {
+      EmbeddedDatabase.inFolder(folder, port);
+    } catch (DatabaseUnavailable unavailable) {
+      LOG.error(unavailable.getMessage());
+      LOG.debug("The embedded PostgreSQL did not start", unavailable);
+    }
+  }
+
+  /**
+   * The address must be known to the data source before the server that will listen there is up.
+   */
+  private static int freePort() throws IOException {
+    try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+      return socket.getLocalPort();
+    }
+  }
+}
