@@ -1,0 +1,44 @@
+package org.standoff.kit;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.equalTo;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.QuarkusTestProfile;
+import io.quarkus.test.junit.TestProfile;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** The service starts although the server that it was given does not answer, and says so. */
+@QuarkusTest
+@TestProfile(DatabaseDownTest.ClosedPort.class)
+class DatabaseDownTest {
+
+  @Test
+  void readinessStaysUpAndTheBodySaysThatTheServerIsDown() {
+    given()
+        .get("/q/health/ready")
+        .then()
+        .statusCode(200)
+        .body("status", equalTo("UP"))
+        .body("checks.find { it.name == 'database' }.data.server", equalTo("down"))
+        .body("checks.find { it.name == 'database' }.data.tables", equalTo("not ready"));
+  }
+
+  /** Port 1 is reserved by IANA for a service that nobody runs. */
+  public static class ClosedPort implements QuarkusTestProfile {
+
+    @Override
+    public Map<String, String> getConfigOverrides() {
+      return Map.of(
+          "quarkus.datasource.jdbc.url", "jdbc:postgresql://127.0.0.1:1/standoff",
+          "quarkus.datasource.username", "nobody",
+          "quarkus.datasource.password", "nothing");
+    }
+
+    @Override
+    public boolean disableGlobalTestResources() {
+      return true;
+    }
+  }
+}
