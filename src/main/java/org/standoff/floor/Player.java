@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.standoff.acoustics.Point;
+import org.standoff.acoustics.Point3;
 
 /**
  * A player on the floor. More than one part means doubles: one sounds at a time.
@@ -20,7 +20,7 @@ public record Player(
     String id,
     String title,
     List<Part> parts,
-    Point position,
+    Point3 position,
     OptionalDouble facingAzimuthDeg,
     Optional<String> note) {
 
