@@ -7,6 +7,7 @@ public final class AWeighting {
   private static final double F3_HZ = 737.86223;
   private static final double F4_HZ = 12194.217;
   private static final double AT_1_KHZ_DB = Level.ofAmplitudeRatio(response(1000));
+  private static final double WHITE_NOISE_DB = whiteNoiseMeanDb();
 
   private AWeighting() {}
 
@@ -22,6 +23,26 @@ public final class AWeighting {
       weighted[octave.ordinal()] += db(octave.midHz());
     }
     return Level.energySum(weighted);
+  }
+
+  /**
+   * A-weighted minus unweighted level of white noise from 20 Hz to 20 kHz, in dB (−2.05): the mean
+   * of the power weighting over linear frequency.
+   */
+  public static double whiteNoiseDb() {
+    return WHITE_NOISE_DB;
+  }
+
+  /** Simpson's rule in steps of 1 Hz: exact to well under 0.001 dB for so smooth a curve. */
+  private static double whiteNoiseMeanDb() {
+    int from = 20;
+    int to = 20_000;
+    double sum = 0;
+    for (int hz = from; hz <= to; hz++) {
+      int weight = hz == from || hz == to ? 1 : (hz - from) % 2 == 1 ? 4 : 2;
+      sum += weight * Level.powerRatio(db(hz));
+    }
+    return Level.ofPowerRatio(sum / 3 / (to - from));
   }
 
   private static double response(double hz) {

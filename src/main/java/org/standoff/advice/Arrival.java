@@ -112,14 +112,12 @@ public record Arrival(
 
   private static List<Validity> validity(Question question, Position position) {
     Placement placement = question.placement();
-    double highestHz =
-        placement.spectrum().map(Spectrum::highestHz).orElse(Octave.HZ_1K.midHz());
+    double highestHz = placement.spectrum().map(Spectrum::highestHz).orElse(Octave.HZ_1K.midHz());
     List<Validity> found =
         new ArrayList<>(
             placement
                 .radiator()
-                .validity(
-                    position.distanceM(), highestHz, question.air().speedOfSoundMPerS()));
+                .validity(position.distanceM(), highestHz, question.air().speedOfSoundMPerS()));
     if (position.angleDeg() > 0 && position.distanceM() < placement.radiator().radiusM()) {
       found.add(
           new Validity(

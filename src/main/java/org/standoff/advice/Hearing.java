@@ -40,8 +40,7 @@ final class Hearing {
     if (around.room().isEmpty() || neighbour.power().isEmpty()) {
       return direct;
     }
-    return Level.energySum(
-        direct, lateDb(neighbour.power().get(), polar, around.room().get()));
+    return Level.energySum(direct, lateDb(neighbour.power().get(), polar, around.room().get()));
   }
 
   /** The direct sound of a neighbour through the pattern, in dB SPL. */
@@ -49,7 +48,9 @@ final class Hearing {
     return neighbour.direct().db() + polar.levelDbCapped(neighbour.angleDeg(), rejectionCapDb);
   }
 
-  /** The late field of a source through the pattern, in dB SPL: mid octaves, no reflections apart. */
+  /**
+   * The late field of a source through the pattern, in dB SPL: mid octaves, no reflections apart.
+   */
   static double lateDb(SoundPower power, Polar polar, Room room) {
     return LateField.levelDb(power.db(), room.midAbsorptionAreaM2(), room.surfaceM2(), 0)
         - polar.directivityIndexDb();

@@ -13,5 +13,4 @@ import org.standoff.acoustics.SoundPower;
  * @param angleDeg how far off the microphone's axis it arrives, 0..180°
  * @param power its sound power as played, for the late field; absent when not known
  */
-public record Neighbour(
-    String title, RmsSpl direct, double angleDeg, Optional<SoundPower> power) {}
+public record Neighbour(String title, RmsSpl direct, double angleDeg, Optional<SoundPower> power) {}

@@ -49,13 +49,15 @@ public record PatternView(
       if (proximity == null) {
         proximity = here;
       }
+      double aimDb =
+          polar.levelDbCapped(arrival.position().aimOffDeg(), microphone.rejectionCapDb());
       rises.add(
           arrival
               .shares()
               .map(shares -> PatternRise.of(shares, here, microphone.onAxisResponseDb()))
-              .orElse(PatternRise.NOT_COUNTED));
-      double lowest =
-          proximityDb(question, arrival, polar, question.wantedFromHz(), speed);
+              .orElse(PatternRise.NOT_COUNTED)
+              .aimedOff(aimDb));
+      double lowest = proximityDb(question, arrival, polar, question.wantedFromHz(), speed);
       atLowest = Math.max(atLowest, lowest);
     }
     double cap = microphone.rejectionCapDb();
@@ -87,8 +89,7 @@ public record PatternView(
           pattern.omniPartPerOctave().isPresent()
               ? Polar.firstOrder(pattern.omniPartPerOctave().get().get(octave))
               : pattern.polar();
-      rise[octave.ordinal()] =
-          proximityDb(question, arrival, polar, octave.midHz(), speedMPerS);
+      rise[octave.ordinal()] = proximityDb(question, arrival, polar, octave.midHz(), speedMPerS);
     }
     return Octaves.of(rise);
   }

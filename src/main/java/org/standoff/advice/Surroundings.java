@@ -21,8 +21,7 @@ public record Surroundings(
 
   /** Nothing around: a free field without noise. */
   public static final Surroundings NONE =
-      new Surroundings(
-          Optional.empty(), OptionalDouble.empty(), List.of(), OptionalDouble.empty());
+      new Surroundings(Optional.empty(), OptionalDouble.empty(), List.of(), OptionalDouble.empty());
 
   public Surroundings {
     neighbours = List.copyOf(neighbours);

@@ -34,8 +34,7 @@ public record Headrooms(
 
   /** The least of the four, in dB. */
   public double leastDb() {
-    return Math.min(
-        Math.min(electronicsDb, preampInputDb), Math.min(preampOutputDb, converterDb));
+    return Math.min(Math.min(electronicsDb, preampInputDb), Math.min(preampOutputDb, converterDb));
   }
 
   /** Stage by stage the lesser of two. */

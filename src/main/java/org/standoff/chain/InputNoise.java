@@ -52,8 +52,7 @@ public record InputNoise(double sourceOhm, List<Point> points) {
    *     {@link #contradictsPhysics(double)}
    */
   public double amplifierDbu(double gainDb) {
-    double rest =
-        Level.powerRatio(einDbu(gainDb)) - Level.powerRatio(ThermalNoise.dbu(sourceOhm));
+    double rest = Level.powerRatio(einDbu(gainDb)) - Level.powerRatio(ThermalNoise.dbu(sourceOhm));
     return rest > 0 ? Level.ofPowerRatio(rest) : Double.NEGATIVE_INFINITY;
   }
 

@@ -54,8 +54,7 @@ public final class LineNoise {
   public static double amplifierDb(SignalChain chain, Settings settings, double gainDb) {
     double weakened = settings.totalPadDb() - chain.loadingDb();
     return Volts.asSplDb(
-            settings.pattern().sensitivityMvPerPa(),
-            chain.preamp().noise().amplifierDbu(gainDb))
+            settings.pattern().sensitivityMvPerPa(), chain.preamp().noise().amplifierDbu(gainDb))
         + weakened;
   }
 

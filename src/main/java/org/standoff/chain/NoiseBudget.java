@@ -14,8 +14,7 @@ public record NoiseBudget(OptionalDouble roomDba, double microphoneDba, double p
 
   /** The energy sum of the parts, in dB(A). */
   public double totalDba() {
-    return Level.energySum(
-        roomDba.orElse(Double.NEGATIVE_INFINITY), microphoneDba, preampDba);
+    return Level.energySum(roomDba.orElse(Double.NEGATIVE_INFINITY), microphoneDba, preampDba);
   }
 
   /** The largest part: {@code room}, {@code microphone} or {@code preamp}. */

@@ -18,14 +18,16 @@ import org.standoff.acoustics.Octaves;
  */
 public final class PatternRise {
   /** What stands for a sound whose spectrum nobody knows: nothing is counted. */
-  public static final PatternRise NOT_COUNTED = new PatternRise(new double[0], 0);
+  public static final PatternRise NOT_COUNTED = new PatternRise(new double[0], 0, 0);
 
   private final double[] energies;
   private final double aheadDb;
+  private final double aimDb;
 
-  private PatternRise(double[] energies, double aheadDb) {
+  private PatternRise(double[] energies, double aheadDb, double aimDb) {
     this.energies = energies;
     this.aheadDb = aheadDb;
+    this.aimDb = aimDb;
   }
 
   /**
@@ -51,7 +53,22 @@ public final class PatternRise {
       energies[octave.ordinal()] = energy;
       sum += energy;
     }
-    return new PatternRise(energies, Level.ofPowerRatio(sum));
+    return new PatternRise(energies, Level.ofPowerRatio(sum), 0);
+  }
+
+  /**
+   * The same for a microphone that hears the source off its axis.
+   *
+   * @param aimDb level of the pattern at that angle, in dB, ≤ 0. It lowers the output but is not
+   *     credited to the electronics: where a peak meets the diaphragm, an aim is no pad
+   */
+  public PatternRise aimedOff(double aimDb) {
+    return new PatternRise(energies, aheadDb, aimDb);
+  }
+
+  /** What the aim takes off the output, in dB, ≤ 0. */
+  public double aimDb() {
+    return aimDb;
   }
 
   /** Whether a spectrum was there to weigh with. */

@@ -27,8 +27,7 @@ public record SignalChain(Microphone microphone, Preamp preamp) {
   /** What the preamp's input takes off, in dB, ≤ 0; 0 where its impedance is not known. */
   public double loadingDb() {
     return preamp.inputImpedanceOhm().isPresent()
-        ? Volts.loadingDb(
-            microphone.sourceImpedanceOhm(), preamp.inputImpedanceOhm().getAsDouble())
+        ? Volts.loadingDb(microphone.sourceImpedanceOhm(), preamp.inputImpedanceOhm().getAsDouble())
         : 0;
   }
 
@@ -58,7 +57,11 @@ public record SignalChain(Microphone microphone, Preamp preamp) {
     }
     RmsSpl sine = peak.asSine();
     double padOut = settings.pad().padDb() + settings.inLinePadDb();
-    double open = Volts.outputDbu(settings.pattern().sensitivityMvPerPa(), sine) - padOut + atInput;
+    double open =
+        Volts.outputDbu(settings.pattern().sensitivityMvPerPa(), sine)
+            - padOut
+            + atInput
+            + rise.aimDb();
     double loading = loadingDb();
     double input = open + loading - settings.preampPadDb();
     double behindInput = input - atInput + atOutput;
