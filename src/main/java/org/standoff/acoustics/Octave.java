@@ -7,26 +7,30 @@ import java.util.List;
  * exact midband 1000·10^(3n/10) Hz, edges at 10^(±3/20) of it.
  */
 public enum Octave {
-  HZ_31_5(31.5, "31.5"),
-  HZ_63(63, "63"),
-  HZ_125(125, "125"),
-  HZ_250(250, "250"),
-  HZ_500(500, "500"),
-  HZ_1K(1000, "1k"),
-  HZ_2K(2000, "2k"),
-  HZ_4K(4000, "4k"),
-  HZ_8K(8000, "8k"),
-  HZ_16K(16000, "16k");
+  HZ_31_5(-5, 31.5, "31.5"),
+  HZ_63(-4, 63, "63"),
+  HZ_125(-3, 125, "125"),
+  HZ_250(-2, 250, "250"),
+  HZ_500(-1, 500, "500"),
+  HZ_1K(0, 1000, "1k"),
+  HZ_2K(1, 2000, "2k"),
+  HZ_4K(2, 4000, "4k"),
+  HZ_8K(3, 8000, "8k"),
+  HZ_16K(4, 16000, "16k");
 
+  private static final double ABOVE = Math.pow(10, 0.15);
+  private static final double BELOW = 1 / ABOVE;
   private static final List<Octave> ALL = List.of(values());
 
   /** Number of bands. */
   public static final int COUNT = ALL.size();
 
   private final double nominalHz;
+  private final double midHz;
   private final String label;
 
-  Octave(double nominalHz, String label) {
+  Octave(int octavesFrom1KHz, double nominalHz, String label) {
+    this.midHz = 1000 * Math.pow(10, 0.3 * octavesFrom1KHz);
     this.nominalHz = nominalHz;
     this.label = label;
   }
@@ -43,15 +47,15 @@ public enum Octave {
 
   /** The exact midband, 1000·10^(3n/10) Hz; physics uses this one. */
   public double midHz() {
-    return 1000 * Math.pow(10, 0.3 * (ordinal() - HZ_1K.ordinal()));
+    return midHz;
   }
 
   public double lowerHz() {
-    return midHz() * Math.pow(10, -0.15);
+    return midHz * BELOW;
   }
 
   public double upperHz() {
-    return midHz() * Math.pow(10, 0.15);
+    return midHz * ABOVE;
   }
 
   /** The band's short name: "31.5", "63" … "16k". */
