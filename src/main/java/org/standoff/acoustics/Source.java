@@ -1,5 +1,7 @@
 package org.standoff.acoustics;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,7 +35,7 @@ public record Source(
     members = List.copyOf(members);
     doubles = List.copyOf(doubles);
     dynamicsDb = Map.copyOf(dynamicsDb);
-    placements = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(placements));
+    placements = Collections.unmodifiableMap(new LinkedHashMap<>(placements));
   }
 
   /** Offset of a dynamic re loud playing, in dB; 0 where the source names none. */

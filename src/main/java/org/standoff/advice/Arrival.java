@@ -22,15 +22,13 @@ import org.standoff.acoustics.Validity;
  * @param longTerm long-term level, rms
  * @param longTermDba the same, A-weighted by the spectrum; unweighted where that is unknown
  * @param shares octave shares of the pressure's energy, if the spectrum is known
- * @param validity where a law is used outside its range
  */
 public record Arrival(
     Position position,
     UncertainDb peak,
     RmsSpl longTerm,
     double longTermDba,
-    Optional<Octaves> shares,
-    List<Validity> validity) {
+    Optional<Octaves> shares) {
 
   /** What arrives at a position. */
   public static Arrival of(Question question, Position position) {
@@ -56,13 +54,7 @@ public record Arrival(
             .plus(changeDb)
             .with(new UncertainDb(0, distanceSpreadDb(radiator, position)));
     RmsSpl longTerm = question.level().longTerm().plus(changeDb);
-    return new Arrival(
-        position,
-        peak,
-        longTerm,
-        longTerm.db() + aWeightingDb,
-        shares,
-        validity(question, position));
+    return new Arrival(position, peak, longTerm, longTerm.db() + aWeightingDb, shares);
   }
 
   private static Octaves heardShares(Spectrum spectrum, Placement placement, double angleDeg) {
@@ -110,7 +102,8 @@ public record Arrival(
     return radiator.levelChangeDb(z + spread, nearest) / 2;
   }
 
-  private static List<Validity> validity(Question question, Position position) {
+  /** Where a law is used outside its range at a position. */
+  public static List<Validity> validity(Question question, Position position) {
     Placement placement = question.placement();
     double highestHz = placement.spectrum().map(Spectrum::highestHz).orElse(Octave.HZ_1K.midHz());
     List<Validity> found =

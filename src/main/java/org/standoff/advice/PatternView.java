@@ -2,6 +2,7 @@ package org.standoff.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.standoff.acoustics.Octave;
 import org.standoff.acoustics.Octaves;
 import org.standoff.acoustics.PatternName;
@@ -66,7 +67,7 @@ public record PatternView(
         outputId,
         pattern,
         List.copyOf(rises),
-        java.util.Objects.requireNonNull(proximity),
+        Objects.requireNonNull(proximity),
         atLowest,
         isolationDb(polar, unwanted, question.surroundings(), cap),
         unwanted,
