@@ -20,7 +20,7 @@ public record Direction(double azimuthDeg, double elevationDeg) {
   /** The direction of a vector, azimuth in (−180, 180]; the null vector gives straight ahead. */
   public static Direction ofVector(double x, double y, double z) {
     double level = Math.hypot(x, y);
-    double azimuth = level == 0 ? 0 : Math.atan2(-x, y);
+    double azimuth = level == 0 ? 0 : Math.atan2(0 - x, y);
     double elevation = level == 0 && z == 0 ? 0 : Math.atan2(z, level);
     return new Direction(Math.toDegrees(azimuth), Math.toDegrees(elevation));
   }

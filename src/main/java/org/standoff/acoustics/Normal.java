@@ -1,6 +1,7 @@
 package org.standoff.acoustics;
 
 /** The standard normal distribution by published rational approximations. */
+@SuppressWarnings("FloatingPointLiteralPrecision") // digits as printed, to compare with the paper
 final class Normal {
   // Coefficients of AS 241, highest power first, in the paper's order of letters.
   private static final double[] A = {
