@@ -1,8 +1,13 @@
 package org.standoff.acoustics.published;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.standoff.acoustics.AWeighting;
 import org.standoff.acoustics.NoiseRating;
 import org.standoff.acoustics.Octave;
@@ -34,5 +39,23 @@ class RoomNoiseChecksTest {
                     .orElseThrow())
         .row("C24", () -> AWeighting.db(Octave.HZ_125.midHz()))
         .tests();
+  }
+
+  /** IEC 61672-1, table 3, from memory: A weights in dB, printed to 0.1 dB. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "HZ_31_5, -39.4",
+    "HZ_63, -26.2",
+    "HZ_125, -16.1",
+    "HZ_250, -8.6",
+    "HZ_500, -3.2",
+    "HZ_1K, 0",
+    "HZ_2K, 1.2",
+    "HZ_4K, 1.0",
+    "HZ_8K, -1.1",
+    "HZ_16K, -6.6"
+  })
+  void weightsMeetTheStandardsTable(Octave octave, double weightDb) {
+    assertThat(AWeighting.db(octave.midHz())).isCloseTo(weightDb, within(0.05));
   }
 }

@@ -11,10 +11,27 @@ import org.standoff.fixture.CheckTable;
 class SourceChecksTest {
   private static final String SOURCE_DATUM = "a figure of a source's data, not of a formula";
 
+  private static final String CUSTOM =
+      "custom: a decision that must follow where settings are advised";
+
   @TestFactory
   Stream<DynamicTest> sources() {
     double di = Level.ofPowerRatio(5);
-    return CheckTable.ofTopics("M-sources", "M-levels")
+    return CheckTable.ofTopics("M-sources", "M-levels", "M-practice")
+        .notHere("M01", CUSTOM)
+        .notHere("M02", CUSTOM)
+        .notHere("M03", CUSTOM)
+        .notHere("M04", CUSTOM)
+        .notHere("M05", CUSTOM)
+        .notHere("M06", CUSTOM)
+        .notHere("M07", CUSTOM)
+        .notHere("M08", CUSTOM)
+        .notHere("M09", CUSTOM)
+        .notHere("M10", CUSTOM)
+        .notHere("M11", CUSTOM)
+        .notHere("M12", CUSTOM)
+        .notHere("M13", CUSTOM)
+        .notHere("M14", CUSTOM)
         .notHere("M15", SOURCE_DATUM)
         .notHere("M16", SOURCE_DATUM)
         .notHere("M17", SOURCE_DATUM)
