@@ -1,0 +1,60 @@
+package org.standoff.catalogue;
+
+import java.io.IOException;
+import java.util.List;
+
+/**
+ * Where packs come from: folders, jars, what was published. Beans of this type are found by
+ * themselves, and so are those that a jar on the class path names under {@code META-INF/services}.
+ */
+public interface PackSource {
+
+  /** What is there now; asked often, so it looks at files without reading them. */
+  Listing list();
+
+  /** Sources with a lower number come first; of two packs of one name the first is used. */
+  default int order() {
+    return 0;
+  }
+
+  /**
+   * What a source has.
+   *
+   * @param packs its packs
+   * @param findings what concerns none of them
+   */
+  record Listing(List<PackFiles> packs, List<Finding> findings) {
+    public Listing {
+      packs = List.copyOf(packs);
+      findings = List.copyOf(findings);
+    }
+  }
+
+  /**
+   * The files of a pack.
+   *
+   * @param pack its name
+   * @param place where it stands, for people
+   * @param files files of interest
+   * @param findings about files that can't be of interest
+   */
+  record PackFiles(String pack, String place, List<PackFile> files, List<Finding> findings) {
+    public PackFiles {
+      files = List.copyOf(files);
+      findings = List.copyOf(findings);
+    }
+  }
+
+  /** A file of a pack. */
+  interface PackFile {
+
+    /** Path inside the pack, with forward slashes: {@code microphones/ldc-multi-1.yaml}. */
+    String path();
+
+    /** Equal as long as the content is the same; told without reading it. */
+    Object stamp();
+
+    /** The first {@code most} bytes of the content. */
+    byte[] read(int most) throws IOException;
+  }
+}
