@@ -1,0 +1,11 @@
+package org.standoff.rest.problem;
+
+/** A body beyond the limit, found out while it was read. */
+public final class BodyTooLarge extends RuntimeException {
+
+  private static final long serialVersionUID = 1L;
+
+  public BodyTooLarge(long limitBytes) {
+    super("The body may have at most " + limitBytes + " bytes.");
+  }
+}

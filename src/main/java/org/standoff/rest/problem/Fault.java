@@ -1,0 +1,85 @@
+package org.standoff.rest.problem;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One fault of a request.
+ *
+ * @param pointer where in the body, as a JSON pointer (RFC 6901)
+ * @param parameter which query, path or header parameter
+ * @param line line of the body, counted from 1, where it can't be read
+ * @param column column of that line, counted from 1
+ * @param code what is wrong, for programs
+ * @param detail what is wrong and what to do, for people
+ * @param found what stood there, cut where it is long
+ * @param allowed what may stand there
+ * @param suggestion a near miss that was perhaps meant
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+@Schema(name = "Fault", description = "One fault of a request")
+public record Fault(
+    @Schema(description = "Where in the body, as a JSON pointer (RFC 6901)")
+        @Nullable String pointer,
+    @Schema(description = "Which query, path or header parameter") @Nullable String parameter,
+    @Schema(description = "Line of the body, counted from 1, where it can't be read")
+        @Nullable Integer line,
+    @Schema(description = "Column of that line, counted from 1") @Nullable Integer column,
+    @Schema(description = "What is wrong, for programs; more codes may come") FaultCode code,
+    @Schema(description = "What is wrong and what to do, for people") String detail,
+    @Schema(description = "What stood there, cut after 80 characters") @Nullable String found,
+    @Schema(description = "What may stand there") @Nullable String allowed,
+    @Schema(description = "A near miss that was perhaps meant") @Nullable String suggestion) {
+
+  private static final int LONGEST_FOUND = 80;
+
+  public Fault {
+    pointer = wellFormed(pointer);
+    parameter = cut(parameter);
+    found = cut(found);
+  }
+
+  public static Fault atPointer(String pointer, FaultCode code, String detail) {
+    return new Fault(pointer, null, null, null, code, detail, null, null, null);
+  }
+
+  public static Fault ofParameter(String parameter, FaultCode code, String detail) {
+    return new Fault(null, parameter, null, null, code, detail, null, null, null);
+  }
+
+  /** A place where the text itself can't be read, so that no pointer leads there. */
+  public static Fault atLine(int line, int column, String detail) {
+    return new Fault(null, null, line, column, FaultCode.MALFORMED, detail, null, null, null);
+  }
+
+  public Fault found(@Nullable Object value) {
+    return new Fault(
+        pointer, parameter, line, column, code, detail, textOf(value), allowed, suggestion);
+  }
+
+  public Fault allowed(@Nullable String range) {
+    return new Fault(pointer, parameter, line, column, code, detail, found, range, suggestion);
+  }
+
+  public Fault suggestion(@Nullable String nearMiss) {
+    return new Fault(pointer, parameter, line, column, code, detail, found, allowed, nearMiss);
+  }
+
+  private static @Nullable String textOf(@Nullable Object value) {
+    return value == null ? null : value.toString();
+  }
+
+  private static @Nullable String cut(@Nullable String text) {
+    return text == null || text.length() <= LONGEST_FOUND
+        ? wellFormed(text)
+        : wellFormed(text.substring(0, LONGEST_FOUND - 1)) + "…";
+  }
+
+  /** Half a surrogate pair, sent or left by the cut, can't be written as UTF-8. */
+  private static @Nullable String wellFormed(@Nullable String text) {
+    return text == null ? null : new String(text.getBytes(UTF_8), UTF_8);
+  }
+}

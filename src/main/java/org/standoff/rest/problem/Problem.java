@@ -1,0 +1,47 @@
+package org.standoff.rest.problem;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.net.URI;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+
+/**
+ * What a caller is told when something is wrong (RFC 9457).
+ *
+ * @param type address of the page that explains this kind of problem
+ * @param title the kind of problem, the same every time
+ * @param status the HTTP status
+ * @param detail what is wrong this time
+ * @param instance the request, as {@code urn:uuid:} and its {@code Request-Id}
+ * @param code the kind of problem, for programs
+ * @param errors every fault that was found, each with its place
+ */
+@JsonInclude(JsonInclude.Include.NON_EMPTY)
+@Schema(name = "Problem", description = "What is wrong (RFC 9457)")
+public record Problem(
+    @Schema(description = "Address of the page that explains this kind of problem") URI type,
+    @Schema(description = "The kind of problem, the same every time") String title,
+    @Schema(description = "The HTTP status") int status,
+    @Schema(description = "What is wrong this time") String detail,
+    @Schema(description = "The request, as urn:uuid: and its Request-Id") URI instance,
+    @Schema(description = "The kind of problem, for programs; more codes may come") String code,
+    @Schema(description = "Every fault that was found, each with its place") List<Fault> errors) {
+
+  /** The media type of every problem. */
+  public static final String MEDIA_TYPE = "application/problem+json";
+
+  public Problem {
+    errors = List.copyOf(errors);
+  }
+
+  public static Problem of(ProblemType type, String detail, List<Fault> errors, String requestId) {
+    return new Problem(
+        type.uri(),
+        type.title(),
+        type.status(),
+        detail,
+        URI.create("urn:uuid:" + requestId),
+        type.name(),
+        errors);
+  }
+}

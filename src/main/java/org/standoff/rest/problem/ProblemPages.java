@@ -1,0 +1,73 @@
+package org.standoff.rest.problem;
+
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import java.net.URI;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+
+/** Explains each kind of problem at the address that its {@code type} names. */
+@Path("/problems/{name}")
+@Tag(name = "service")
+public class ProblemPages {
+
+  /**
+   * @param type address of this explanation
+   * @param code the kind of problem, for programs
+   * @param title the kind of problem
+   * @param status the HTTP status that it comes with
+   * @param meaning when it is told
+   * @param remedy what to do about it
+   */
+  public record Explanation(
+      URI type, String code, String title, int status, String meaning, String remedy) {
+
+    static Explanation of(ProblemType type) {
+      return new Explanation(
+          type.uri(), type.name(), type.title(), type.status(), type.meaning(), type.remedy());
+    }
+  }
+
+  @GET
+  @Produces(MediaType.APPLICATION_JSON)
+  @Operation(
+      operationId = "explainProblem",
+      summary = "What a kind of problem means and what to do about it")
+  public Explanation explain(
+      @Parameter(description = "Last part of the problem's type", example = "invalid-request")
+          @PathParam("name")
+          String name) {
+    return Explanation.of(ProblemType.named(name).orElseThrow(NotFoundException::new));
+  }
+
+  @GET
+  @Produces(MediaType.TEXT_HTML)
+  @Operation(hidden = true)
+  public String page(@PathParam("name") String name) {
+    Explanation about = explain(name);
+    return """
+        <!doctype html>
+        <html lang="en">
+        <head><meta charset="utf-8"><title>%s</title></head>
+        <body>
+        <h1>%s</h1>
+        <p>Status %d, code <code>%s</code></p>
+        <p>%s</p>
+        <p>%s</p>
+        </body>
+        </html>
+        """
+        .formatted(
+            about.title(),
+            about.title(),
+            about.status(),
+            about.code(),
+            about.meaning(),
+            about.remedy());
+  }
+}

@@ -1,0 +1,111 @@
+package org.standoff.rest.problem;
+
+import java.net.URI;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The kinds of problem that a caller can branch on. A name once published keeps its meaning. */
+public enum ProblemType {
+  INVALID_REQUEST(
+      400,
+      "The request has faults",
+      "Members, parameters or values are missing, unknown, of the wrong type or out of range.",
+      "Correct every entry of 'errors'; each names the place, what was found and what is allowed."),
+  MALFORMED_BODY(
+      400,
+      "The body can't be read",
+      "The body is not one well-formed JSON value within the limits of this service.",
+      "Mend the JSON at the line and column given. NaN, Infinity and doubled members are refused."),
+  NOT_FOUND(
+      404,
+      "There is nothing here",
+      "No resource answers at this path, or the item that it names is not in the catalogue.",
+      "Look the path up in /openapi, and the item in its list below /v1."),
+  METHOD_NOT_ALLOWED(
+      405,
+      "This method is not offered here",
+      "The path exists, but not for this method.",
+      "Use one of the methods in the 'Allow' header."),
+  NOT_ACCEPTABLE(
+      406,
+      "None of the accepted media types is on offer",
+      "The resource has no representation that the 'Accept' header allows.",
+      "Ask for application/json, or for a media type that /openapi lists for this operation."),
+  TOO_LARGE(
+      413,
+      "The body is too large",
+      "The body exceeds the limit of this service.",
+      "Split the request; a batch may be sent in several parts."),
+  UNSUPPORTED_MEDIA_TYPE(
+      415,
+      "The body has a media type that is not read here",
+      "The 'Content-Type' of the body is none that this operation reads.",
+      "Send application/json, or a media type that /openapi lists for this operation."),
+  RULE_BROKEN(
+      422,
+      "The request breaks a rule of the trade",
+      "The request is well-formed, but what it asks contradicts itself or the catalogue.",
+      "Correct every entry of 'errors'; each names the rule and the figures that break it."),
+  INTERNAL(
+      500,
+      "A fault of ours",
+      "The service failed in a way that it should not.",
+      "Report the 'instance' of the problem; the log holds the rest. A retry may or may not help."),
+  UNAVAILABLE(
+      503,
+      "A part that this needs is not there now",
+      "The service is starting, stopping, or has lost its database. Calculations go on.",
+      "Try again after the number of seconds in 'Retry-After'.");
+
+  private static final String FOLDER = "/problems/";
+
+  private final int status;
+  private final String title;
+  private final String meaning;
+  private final String remedy;
+
+  ProblemType(int status, String title, String meaning, String remedy) {
+    this.status = status;
+    this.title = title;
+    this.meaning = meaning;
+    this.remedy = remedy;
+  }
+
+  public int status() {
+    return status;
+  }
+
+  public String title() {
+    return title;
+  }
+
+  public String meaning() {
+    return meaning;
+  }
+
+  public String remedy() {
+    return remedy;
+  }
+
+  /** The name in the address of the page that explains it. */
+  public String slug() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  public URI uri() {
+    return URI.create(FOLDER + slug());
+  }
+
+  public static Optional<ProblemType> named(String slug) {
+    return Arrays.stream(values()).filter(type -> type.slug().equals(slug)).findFirst();
+  }
+
+  /** The type that stands for a status which the framework chose. */
+  public static ProblemType ofStatus(int status) {
+    return Arrays.stream(values())
+        .filter(type -> type.status == status)
+        .findFirst()
+        .orElse(status >= 500 ? INTERNAL : INVALID_REQUEST);
+  }
+}
