@@ -1,0 +1,81 @@
+package org.standoff.rest.json;
+
+import com.fasterxml.jackson.core.JsonPointer;
+import com.fasterxml.jackson.databind.PropertyNamingStrategies;
+import jakarta.validation.ConstraintViolation;
+import jakarta.validation.ElementKind;
+import jakarta.validation.Path;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.standoff.rest.problem.Fault;
+import org.standoff.rest.problem.FaultCode;
+
+/** Says in the caller's words which constraint of a record its request breaks. */
+final class ConstraintFault {
+
+  private static final PropertyNamingStrategies.SnakeCaseStrategy NAMES =
+      new PropertyNamingStrategies.SnakeCaseStrategy();
+
+  /** Constraints not listed here compare members with each other. */
+  private static final Map<String, FaultCode> CODES =
+      Map.ofEntries(
+          Map.entry("NotNull", FaultCode.MISSING),
+          Map.entry("NotEmpty", FaultCode.MISSING),
+          Map.entry("NotBlank", FaultCode.MISSING),
+          Map.entry("Min", FaultCode.OUT_OF_RANGE),
+          Map.entry("Max", FaultCode.OUT_OF_RANGE),
+          Map.entry("DecimalMin", FaultCode.OUT_OF_RANGE),
+          Map.entry("DecimalMax", FaultCode.OUT_OF_RANGE),
+          Map.entry("Positive", FaultCode.OUT_OF_RANGE),
+          Map.entry("PositiveOrZero", FaultCode.OUT_OF_RANGE),
+          Map.entry("Negative", FaultCode.OUT_OF_RANGE),
+          Map.entry("NegativeOrZero", FaultCode.OUT_OF_RANGE),
+          Map.entry("Size", FaultCode.WRONG_LENGTH),
+          Map.entry("Pattern", FaultCode.WRONG_FORM));
+
+  private ConstraintFault() {}
+
+  static Fault of(ConstraintViolation<?> violation) {
+    String constraint =
+        violation.getConstraintDescriptor().getAnnotation().annotationType().getSimpleName();
+    FaultCode code = CODES.getOrDefault(constraint, FaultCode.CONTRADICTION);
+    JsonPointer pointer = pointer(violation.getPropertyPath());
+    String name =
+        pointer.matches() ? "The request" : "'" + pointer.last().toString().substring(1) + "'";
+    Fault fault =
+        Fault.atPointer(pointer.toString(), code, name + " " + violation.getMessage() + ".")
+            .allowed(allowed(constraint, violation.getConstraintDescriptor().getAttributes()));
+    return code == FaultCode.CONTRADICTION ? fault : fault.found(violation.getInvalidValue());
+  }
+
+  private static @Nullable String allowed(String constraint, Map<String, Object> attributes) {
+    boolean inclusive = !Boolean.FALSE.equals(attributes.get("inclusive"));
+    return switch (constraint) {
+      case "Min", "DecimalMin" ->
+          (inclusive ? "at least " : "more than ") + attributes.get("value");
+      case "Max", "DecimalMax" -> (inclusive ? "at most " : "less than ") + attributes.get("value");
+      case "Positive" -> "more than 0";
+      case "PositiveOrZero" -> "at least 0";
+      case "Negative" -> "less than 0";
+      case "NegativeOrZero" -> "at most 0";
+      case "Size" -> attributes.get("min") + " to " + attributes.get("max") + " entries";
+      case "Pattern" -> String.valueOf(attributes.get("regexp"));
+      default -> null;
+    };
+  }
+
+  private static JsonPointer pointer(Path path) {
+    JsonPointer pointer = JsonPointer.empty();
+    for (Path.Node step : path) {
+      if (step.getIndex() != null) {
+        pointer = pointer.appendIndex(step.getIndex());
+      } else if (step.getKey() != null) {
+        pointer = pointer.appendProperty(step.getKey().toString());
+      }
+      if (step.getKind() == ElementKind.PROPERTY) {
+        pointer = pointer.appendProperty(NAMES.translate(step.getName()));
+      }
+    }
+    return pointer;
+  }
+}

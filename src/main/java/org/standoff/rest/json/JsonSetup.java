@@ -1,0 +1,58 @@
+package org.standoff.rest.json;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.AnnotationIntrospector;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.PropertyNamingStrategies;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.cfg.CoercionAction;
+import com.fasterxml.jackson.databind.cfg.CoercionInputShape;
+import com.fasterxml.jackson.databind.type.LogicalType;
+import io.quarkus.jackson.ObjectMapperCustomizer;
+import jakarta.inject.Singleton;
+
+/** The one way in which this service reads and writes JSON. */
+@Singleton
+public class JsonSetup implements ObjectMapperCustomizer {
+
+  static final int DEEPEST = 32;
+  static final int LONGEST_TEXT = 10_000;
+  static final int LONGEST_NUMBER = 64;
+
+  @Override
+  public void customize(ObjectMapper mapper) {
+    mapper
+        .getFactory()
+        .setStreamReadConstraints(
+            StreamReadConstraints.builder()
+                .maxNestingDepth(DEEPEST)
+                .maxStringLength(LONGEST_TEXT)
+                .maxNumberLength(LONGEST_NUMBER)
+                .build());
+    mapper.getFactory().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION.mappedFeature());
+    mapper.setPropertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE);
+    mapper.setSerializationInclusion(JsonInclude.Include.NON_ABSENT);
+    mapper.setAnnotationIntrospector(
+        AnnotationIntrospector.pair(
+            mapper.getSerializationConfig().getAnnotationIntrospector(), new EnumSpelling()));
+    mapper.registerModule(new AnswerModule());
+    mapper.disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS);
+    mapper.enable(
+        DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES,
+        DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES,
+        DeserializationFeature.FAIL_ON_TRAILING_TOKENS,
+        DeserializationFeature.FAIL_ON_NUMBERS_FOR_ENUMS);
+    mapper.disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT);
+    mapper.setConfig(
+        mapper.getDeserializationConfig().without(MapperFeature.ALLOW_COERCION_OF_SCALARS));
+    mapper
+        .coercionConfigFor(LogicalType.Textual)
+        .setCoercion(CoercionInputShape.Integer, CoercionAction.Fail)
+        .setCoercion(CoercionInputShape.Float, CoercionAction.Fail)
+        .setCoercion(CoercionInputShape.Boolean, CoercionAction.Fail);
+  }
+}
