@@ -1,0 +1,87 @@
+package org.standoff.rest.http;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import jakarta.ws.rs.container.ContainerRequestContext;
+import jakarta.ws.rs.container.ContainerResponseContext;
+import jakarta.ws.rs.container.ResourceInfo;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import org.jboss.resteasy.reactive.server.ServerResponseFilter;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Gives every successful answer its entity tag, says how long it may be kept, and answers 304 where
+ * the caller has it already (on GET and HEAD only: RFC 9110 knows no 304 elsewhere).
+ */
+public class Conditional {
+
+  private static final int OK = 200;
+  private static final int NOT_MODIFIED = 304;
+
+  private final ObjectMapper json;
+
+  Conditional(ObjectMapper json) {
+    this.json = json;
+  }
+
+  @ServerResponseFilter
+  public void tag(
+      ContainerRequestContext request, ContainerResponseContext response, ResourceInfo resource)
+      throws JsonProcessingException {
+    MultivaluedMap<String, Object> headers = response.getHeaders();
+    if (response.getStatus() != OK) {
+      headers.putSingle(HttpHeaders.CACHE_CONTROL, "no-store");
+      return;
+    }
+    boolean reading = isReading(request.getMethod());
+    headers.putSingle(HttpHeaders.CACHE_CONTROL, caching(reading, resource));
+    headers.putSingle(HttpHeaders.VARY, "Accept, Accept-Encoding");
+    MediaType type = response.getMediaType();
+    byte[] bytes = bytes(response.getEntity(), type);
+    if (bytes == null) {
+      return;
+    }
+    String tag = EntityTags.of(bytes, String.valueOf(type), takesCompressed(request));
+    headers.putSingle(HttpHeaders.ETAG, tag);
+    if (reading && EntityTags.matches(request.getHeaderString(HttpHeaders.IF_NONE_MATCH), tag)) {
+      response.setStatus(NOT_MODIFIED);
+      response.setEntity(null);
+    } else {
+      // written once: what was digested is what is sent
+      response.setEntity(bytes, response.getEntityAnnotations(), type);
+    }
+  }
+
+  private static boolean isReading(String method) {
+    return method.equals("GET") || method.equals("HEAD");
+  }
+
+  private static String caching(boolean reading, ResourceInfo resource) {
+    return Optional.ofNullable(resource.getResourceMethod())
+        .map(method -> method.getAnnotation(CacheFor.class))
+        .map(rule -> "public, max-age=" + rule.seconds())
+        .orElse(reading ? "no-cache" : "no-store");
+  }
+
+  private static boolean takesCompressed(ContainerRequestContext request) {
+    String codings = request.getHeaderString(HttpHeaders.ACCEPT_ENCODING);
+    return codings != null && (codings.contains("gzip") || codings.contains("deflate"));
+  }
+
+  private byte @Nullable [] bytes(@Nullable Object entity, @Nullable MediaType type)
+      throws JsonProcessingException {
+    if (entity instanceof byte[] raw) {
+      return raw;
+    }
+    if (entity instanceof String text) {
+      return text.getBytes(StandardCharsets.UTF_8);
+    }
+    boolean isJson =
+        type != null && (type.getSubtype().equals("json") || type.getSubtype().endsWith("+json"));
+    return entity != null && isJson ? json.writeValueAsBytes(entity) : null;
+  }
+}

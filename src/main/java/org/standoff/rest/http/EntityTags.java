@@ -1,0 +1,61 @@
+package org.standoff.rest.http;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
+import java.util.Base64;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Strong entity tags (RFC 9110, 8.8.3). A tag is a digest over the very bytes of the answer, its
+ * media type and its coding, so nothing that alters an answer can leave its tag alone: an answer
+ * names the revision of the catalogue and the version of the engine that it rests on, and they are
+ * digested with the rest.
+ */
+public final class EntityTags {
+
+  private static final int DIGEST_BYTES = 16;
+
+  private EntityTags() {}
+
+  /**
+   * The tag, with its quotes.
+   *
+   * @param coded whether the caller takes a compressed answer, which is another representation
+   */
+  public static String of(byte[] representation, String mediaType, boolean coded) {
+    MessageDigest digest = sha256();
+    digest.update(mediaType.getBytes(StandardCharsets.UTF_8));
+    digest.update((byte) (coded ? 1 : 0));
+    byte[] sum = digest.digest(representation);
+    byte[] cut = Arrays.copyOf(sum, DIGEST_BYTES);
+    return '"' + Base64.getUrlEncoder().withoutPadding().encodeToString(cut) + '"';
+  }
+
+  /**
+   * Whether the caller's {@code If-None-Match} names this tag. The comparison is the weak one,
+   * which RFC 9110, 13.1.2 wants here.
+   */
+  public static boolean matches(@Nullable String ifNoneMatch, String tag) {
+    if (ifNoneMatch == null) {
+      return false;
+    }
+    for (String part : ifNoneMatch.split(",", -1)) {
+      String candidate = part.strip();
+      String strong = candidate.startsWith("W/") ? candidate.substring(2) : candidate;
+      if (strong.equals("*") || strong.equals(tag)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static MessageDigest sha256() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException everyJdkHasIt) {
+      throw new IllegalStateException(everyJdkHasIt);
+    }
+  }
+}

@@ -1,0 +1,67 @@
+package org.standoff.rest.http;
+
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.container.ContainerRequestContext;
+import jakarta.ws.rs.container.ResourceInfo;
+import java.lang.reflect.Method;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import org.eclipse.microprofile.openapi.annotations.enums.ParameterIn;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.jboss.resteasy.reactive.server.ServerRequestFilter;
+import org.standoff.rest.problem.Fault;
+import org.standoff.rest.problem.FaultCode;
+import org.standoff.rest.problem.InvalidRequest;
+import org.standoff.rest.problem.NearMiss;
+
+/**
+ * Refuses query parameters that the operation doesn't know: a misspelt one must not pass silently.
+ */
+public class KnownParameters {
+
+  private final Map<Method, Set<String>> known = new ConcurrentHashMap<>();
+
+  @ServerRequestFilter
+  public void refuseUnknown(ContainerRequestContext request, ResourceInfo resource) {
+    Set<String> given = request.getUriInfo().getQueryParameters().keySet();
+    Method method = resource.getResourceMethod();
+    if (given.isEmpty() || method == null || method.isAnnotationPresent(ReadsQuery.class)) {
+      return;
+    }
+    Set<String> names = known.computeIfAbsent(method, KnownParameters::declared);
+    List<Fault> faults =
+        given.stream()
+            .filter(name -> !names.contains(name))
+            .map(name -> fault(name, names))
+            .toList();
+    if (!faults.isEmpty()) {
+      throw new InvalidRequest(faults);
+    }
+  }
+
+  private static Fault fault(String name, Set<String> names) {
+    return Fault.ofParameter(
+            name, FaultCode.UNKNOWN_NAME, "There is no query parameter of this name here.")
+        .found(name)
+        .allowed(names.isEmpty() ? "none" : String.join(", ", names))
+        .suggestion(NearMiss.of(name, names).orElse(null));
+  }
+
+  private static Set<String> declared(Method method) {
+    Set<String> names = new TreeSet<>();
+    for (Parameter parameter : method.getAnnotationsByType(Parameter.class)) {
+      if (parameter.in() == ParameterIn.QUERY) {
+        names.add(parameter.name());
+      }
+    }
+    Arrays.stream(method.getParameters())
+        .map(parameter -> parameter.getAnnotation(QueryParam.class))
+        .filter(annotation -> annotation != null)
+        .forEach(annotation -> names.add(annotation.value()));
+    return names;
+  }
+}
