@@ -1,0 +1,247 @@
+package org.standoff.rest.json;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.tuple;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import jakarta.validation.Valid;
+import jakarta.validation.Validation;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import jakarta.ws.rs.core.MultivaluedHashMap;
+import jakarta.ws.rs.core.MultivaluedMap;
+import java.io.ByteArrayInputStream;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.standoff.rest.http.BodyLimit;
+import org.standoff.rest.problem.BodyTooLarge;
+import org.standoff.rest.problem.Fault;
+import org.standoff.rest.problem.FaultCode;
+import org.standoff.rest.problem.InvalidRequest;
+import org.standoff.rest.problem.ProblemType;
+
+class RequestReaderTest {
+
+  enum Side {
+    FRONT,
+    REAR_WALL
+  }
+
+  record Preamp(
+      @NotNull @DecimalMin("-20") @DecimalMax("40") Double maxInputDbu, Boolean phantom) {}
+
+  record Question(
+      @NotNull String source,
+      @NotNull @DecimalMin("0.01") @DecimalMax("100") Double distanceM,
+      Integer seats,
+      Side side,
+      @Valid Preamp preamp,
+      @Size(max = 3) List<@NotNull String> microphones,
+      @Size(max = 3) List<@Valid Preamp> others) {}
+
+  private final RequestReader reader = reader();
+
+  @Test
+  void aRequestInOrderIsRead() {
+    Question question =
+        read(
+            """
+            {"source": "core/kick", "distance_m": 1, "seats": 3, "side": "rear-wall",
+             "preamp": {"max_input_dbu": 10.5, "phantom": true}, "microphones": ["a", "b"]}""");
+    assertThat(question)
+        .isEqualTo(
+            new Question(
+                "core/kick",
+                1.0,
+                3,
+                Side.REAR_WALL,
+                new Preamp(10.5, true),
+                List.of("a", "b"),
+                null));
+  }
+
+  @Test
+  void everyFaultIsToldAtOnceEachAtItsPlace() {
+    List<Fault> faults =
+        faults(
+            """
+            {"sorce": "x", "distance_m": "far", "seats": 1.5, "side": "fornt",
+             "preamp": {"max_input_dbu": 41, "phantom": "yes"},
+             "microphones": ["a", 5, {}], "others": [{"max_input_dbu": 1}, {}]}""");
+    assertThat(faults)
+        .extracting(Fault::pointer, Fault::code)
+        .containsExactlyInAnyOrder(
+            tuple("/sorce", FaultCode.UNKNOWN_NAME),
+            tuple("/source", FaultCode.MISSING),
+            tuple("/distance_m", FaultCode.WRONG_TYPE),
+            tuple("/seats", FaultCode.WRONG_TYPE),
+            tuple("/side", FaultCode.UNKNOWN_VALUE),
+            tuple("/preamp/max_input_dbu", FaultCode.OUT_OF_RANGE),
+            tuple("/preamp/phantom", FaultCode.WRONG_TYPE),
+            tuple("/microphones/1", FaultCode.WRONG_TYPE),
+            tuple("/microphones/2", FaultCode.WRONG_TYPE),
+            tuple("/others/1/max_input_dbu", FaultCode.MISSING));
+  }
+
+  @Test
+  void aNearMissIsSuggestedForNamesAndValues() {
+    List<Fault> faults =
+        faults("{\"source\": \"a\", \"distanse_m\": 1, \"distance_m\": 1, \"side\": \"fornt\"}");
+    assertThat(faults)
+        .extracting(Fault::found, Fault::suggestion)
+        .containsExactlyInAnyOrder(tuple("distanse_m", "distance_m"), tuple("fornt", "front"));
+    assertThat(faults)
+        .extracting(Fault::allowed)
+        .contains(
+            "front, rear-wall", "distance_m, microphones, others, preamp, seats, side, source");
+  }
+
+  @Test
+  void aFigureOutOfRangeIsToldWithItsLimit() {
+    assertThat(faults("{\"source\": \"a\", \"distance_m\": 0}"))
+        .containsExactly(
+            Fault.atPointer(
+                    "/distance_m",
+                    FaultCode.OUT_OF_RANGE,
+                    "'distance_m' must be greater than or equal to 0.01.")
+                .found("0.0")
+                .allowed("at least 0.01"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1e999", "-1e999"})
+  void aNumberBeyondBinary64IsRefusedAtItsPlace(String number) {
+    assertThat(faults("{\"source\": \"a\", \"distance_m\": " + number + "}"))
+        .extracting(Fault::pointer, Fault::code)
+        .containsExactly(tuple("/distance_m", FaultCode.OUT_OF_RANGE));
+  }
+
+  @Test
+  void malformedJsonIsToldWithLineAndColumn() {
+    InvalidRequest refused = refused("{\n  \"source\": }");
+    assertThat(refused.type()).isEqualTo(ProblemType.MALFORMED_BODY);
+    assertThat(refused.faults())
+        .extracting(Fault::line, Fault::column, Fault::code)
+        .containsExactly(tuple(2, 13, FaultCode.MALFORMED));
+    assertThat(refused.getMessage()).doesNotContain("jackson").doesNotContain("java");
+  }
+
+  @Test
+  void textBeyondTheLimitsIsRefusedUnread() {
+    List<String> bodies =
+        List.of(
+            "",
+            "{\"source\": NaN}",
+            "{\"source\": \"a\", \"source\": \"b\"}",
+            "{} {}",
+            "[".repeat(40),
+            "{\"a\": " + "9".repeat(100) + "}",
+            "{\"a\": \"" + "x".repeat(10_001) + "\"}");
+    assertThat(bodies)
+        .allSatisfy(
+            body -> {
+              InvalidRequest refused = refused(body);
+              assertThat(refused.type()).isEqualTo(ProblemType.MALFORMED_BODY);
+              assertThat(refused.getMessage()).doesNotContain("StreamRead").doesNotContain("java");
+            });
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"null", "[]", "5", "\"text\""})
+  void aBodyThatIsNoObjectIsToldAtTheRoot(String body) {
+    assertThat(faults(body)).singleElement().returns("", Fault::pointer);
+  }
+
+  @Test
+  void aBodyOverTheLimitIsNotReadToItsEnd() {
+    byte[] large = new byte[BodyLimit.BYTES + 1];
+    assertThat(
+            catchThrowableOfType(
+                BodyTooLarge.class,
+                () -> reader.read(new ByteArrayInputStream(large), Question.class)))
+        .hasMessageContaining("1048576");
+  }
+
+  @Test
+  void aQueryReadsAsTheBodyOfItsTwin() {
+    MultivaluedMap<String, String> query = new MultivaluedHashMap<>();
+    query.add("source", "5");
+    query.add("distance_m", "2.5");
+    query.add("seats", "4");
+    query.add("side", "rear-wall");
+    query.add("preamp.max_input_dbu", "1e1");
+    query.add("preamp.phantom", "true");
+    query.addAll("microphones", "a", "b");
+    query.add("others.max_input_dbu", "1");
+    query.add("page_size", "9");
+    assertThat(reader.readQuery(query, Question.class, Set.of("page_size")))
+        .isEqualTo(
+            new Question(
+                "5",
+                2.5,
+                4,
+                Side.REAR_WALL,
+                new Preamp(10.0, true),
+                List.of("a", "b"),
+                List.of(new Preamp(1.0, null))));
+  }
+
+  @Test
+  void faultsOfAQueryNameTheirParameters() {
+    MultivaluedMap<String, String> query = new MultivaluedHashMap<>();
+    query.addAll("source", "a", "b");
+    query.add("distance_m", "NaN");
+    query.add("seats", "");
+    query.add("preamp.max_input_dbu", "1e999");
+    query.add("preamp.phntom", "true");
+    query.add("microphones", "a");
+    InvalidRequest refused =
+        catchThrowableOfType(InvalidRequest.class, () -> reader.readQuery(query, Question.class));
+    assertThat(refused.faults())
+        .extracting(Fault::parameter, Fault::code)
+        .containsExactlyInAnyOrder(
+            tuple("source", FaultCode.WRONG_TYPE),
+            tuple("distance_m", FaultCode.WRONG_TYPE),
+            tuple("seats", FaultCode.WRONG_TYPE),
+            tuple("preamp.max_input_dbu", FaultCode.WRONG_TYPE),
+            tuple("preamp.phntom", FaultCode.UNKNOWN_NAME));
+  }
+
+  @Test
+  void aMemberGivenWholeAndInPartsIsAContradiction() {
+    MultivaluedMap<String, String> query = new MultivaluedHashMap<>();
+    query.add("preamp", "core/a");
+    query.add("preamp.phantom", "true");
+    InvalidRequest refused =
+        catchThrowableOfType(InvalidRequest.class, () -> reader.readQuery(query, Question.class));
+    assertThat(refused.faults())
+        .extracting(Fault::parameter, Fault::code)
+        .containsExactly(tuple("preamp.phantom", FaultCode.CONTRADICTION));
+  }
+
+  private Question read(String body) {
+    return reader.read(body.getBytes(UTF_8), Question.class);
+  }
+
+  private InvalidRequest refused(String body) {
+    return catchThrowableOfType(InvalidRequest.class, () -> read(body));
+  }
+
+  private List<Fault> faults(String body) {
+    return refused(body).faults();
+  }
+
+  private static RequestReader reader() {
+    ObjectMapper mapper = new ObjectMapper().registerModule(new Jdk8Module());
+    new JsonSetup().customize(mapper);
+    return new RequestReader(mapper, Validation.buildDefaultValidatorFactory().getValidator());
+  }
+}
