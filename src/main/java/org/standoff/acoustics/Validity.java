@@ -6,4 +6,10 @@ package org.standoff.acoustics;
  * @param code short name, lower case with hyphens, stable for programs
  * @param detail one sentence for people, with the figures
  */
-public record Validity(String code, String detail) {}
+public record Validity(String code, String detail) {
+  /** What pattern and filter do to a peak can't be weighed without a spectrum. */
+  public static final Validity PATTERN_RISE_NOT_COUNTED =
+      new Validity(
+          "pattern-rise-not-counted",
+          "the spectrum is not known: what pattern and filter do to the peak is left out");
+}

@@ -10,6 +10,7 @@ import org.standoff.acoustics.Octaves;
 import org.standoff.acoustics.Placement;
 import org.standoff.acoustics.Radiator;
 import org.standoff.acoustics.RmsSpl;
+import org.standoff.acoustics.SourceLevel;
 import org.standoff.acoustics.Spectrum;
 import org.standoff.acoustics.UncertainDb;
 import org.standoff.acoustics.Validity;
@@ -30,11 +31,16 @@ public record Arrival(
     double longTermDba,
     Optional<Octaves> shares) {
 
-  /** What arrives at a position. */
-  public static Arrival of(Question question, Position position) {
-    Placement placement = question.placement();
+  /**
+   * What arrives at a position.
+   *
+   * @param placement the placement of the source
+   * @param level its level as played
+   * @param position where it is heard
+   */
+  public static Arrival of(Placement placement, SourceLevel level, Position position) {
     Radiator radiator = placement.radiator();
-    double atM = question.level().atM();
+    double atM = level.atM();
     double z = position.distanceM();
     Optional<Octaves> shares = Optional.empty();
     double offAxisDb = 0;
@@ -48,12 +54,8 @@ public record Arrival(
     }
     double changeDb = radiator.levelChangeDb(atM, z) + offAxisDb;
     UncertainDb peak =
-        question
-            .level()
-            .peak()
-            .plus(changeDb)
-            .with(new UncertainDb(0, distanceSpreadDb(radiator, position)));
-    RmsSpl longTerm = question.level().longTerm().plus(changeDb);
+        level.peak().plus(changeDb).with(new UncertainDb(0, distanceSpreadDb(radiator, position)));
+    RmsSpl longTerm = level.longTerm().plus(changeDb);
     return new Arrival(position, peak, longTerm, longTerm.db() + aWeightingDb, shares);
   }
 

@@ -31,7 +31,7 @@ public final class Assessor {
     this.question = question;
     List<Arrival> found = new ArrayList<>(question.positions().size());
     for (Position position : question.positions()) {
-      found.add(Arrival.of(question, position));
+      found.add(Arrival.of(question.placement(), question.level(), position));
     }
     this.arrivals = List.copyOf(found);
   }

@@ -9,10 +9,11 @@ import org.standoff.chain.SignalChain;
 import org.standoff.chain.Stage;
 
 /** What would give the headroom that even the best settings leave missing. */
-final class Cures {
+public final class Cures {
   private Cures() {}
 
-  static List<Cure> of(Assessor assessor, Assessment chosen, Limits limits) {
+  /** The cures; empty where nothing is missing. */
+  public static List<Cure> of(Assessor assessor, Assessment chosen, Limits limits) {
     Question question = assessor.question();
     double missing = HeadroomPreference.missingDb(chosen, question);
     List<Cure> cures = new ArrayList<>();

@@ -11,6 +11,11 @@ public record Ranked(int rank, double score, Assessment assessment) {
 
   /** How well it serves. */
   public Verdict verdict(HouseStyle style) {
+    return verdict(assessment, style);
+  }
+
+  /** How well settings serve in a house of that style. */
+  public static Verdict verdict(Assessment assessment, HouseStyle style) {
     if (assessment.levels().clips()) {
       return Verdict.CLIPS;
     }

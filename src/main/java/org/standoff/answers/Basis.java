@@ -1,0 +1,30 @@
+package org.standoff.answers;
+
+import java.util.List;
+import org.standoff.acoustics.Validity;
+
+/**
+ * What an answer rests on.
+ *
+ * @param catalogueRevision revision of the catalogue that was used
+ * @param engineVersion version of the calculation
+ * @param speedOfSoundMPerS speed of sound that was used, in m/s
+ * @param speedOfSoundLaw the law that it follows from
+ * @param assumptions what the question left open and how it was filled
+ * @param validity where a law is used outside its range, or is an assumption by itself
+ * @param unknowns what the model can't know
+ */
+public record Basis(
+    String catalogueRevision,
+    String engineVersion,
+    double speedOfSoundMPerS,
+    String speedOfSoundLaw,
+    List<String> assumptions,
+    List<Validity> validity,
+    List<String> unknowns) {
+  public Basis {
+    assumptions = List.copyOf(assumptions);
+    validity = List.copyOf(validity);
+    unknowns = List.copyOf(unknowns);
+  }
+}
