@@ -4,12 +4,13 @@ import io.quarkus.runtime.ShutdownEvent;
 import io.quarkus.runtime.StartupEvent;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
+import java.util.Objects;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.flywaydb.core.Flyway;
-import org.flywaydb.core.api.FlywayException;
 import org.jboss.logging.Logger;
 
 /**
@@ -25,6 +26,7 @@ public class SchemaMigration {
   private final Flyway flyway;
   private final AtomicBoolean done = new AtomicBoolean();
   private final AtomicBoolean told = new AtomicBoolean();
+  private ScheduledFuture<?> attempts;
   private final ScheduledExecutorService worker =
       Executors.newSingleThreadScheduledExecutor(
           task -> {
@@ -43,21 +45,26 @@ public class SchemaMigration {
   }
 
   void begin(@Observes StartupEvent start) {
-    worker.scheduleWithFixedDelay(this::attempt, 0, RETRY_MS, TimeUnit.MILLISECONDS);
+    attempts = worker.scheduleWithFixedDelay(this::attempt, 0, RETRY_MS, TimeUnit.MILLISECONDS);
   }
 
   void end(@Observes ShutdownEvent stop) {
+    attempts.cancel(true);
     worker.shutdownNow();
   }
 
   private void attempt() {
     try {
       flyway.migrate();
-    } catch (FlywayException failure) {
+    } catch (RuntimeException failure) {
+      // whatever it was, the next attempt may find it mended
       if (told.compareAndSet(false, true)) {
-        LOG.warn(
-            "The database does not answer yet. Calculations go on without it; the tables are made"
-                + " ready when it comes.");
+        LOG.warnf(
+            "The tables are not ready: %s. Calculations go on without them; attempts go on too.",
+            Objects.requireNonNullElse(failure.getMessage(), "no reason given")
+                .lines()
+                .findFirst()
+                .orElse(""));
         LOG.debug("First failed migration", failure);
       }
       return;
