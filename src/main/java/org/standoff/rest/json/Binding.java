@@ -63,6 +63,7 @@ final class Binding {
 
   private <T> Optional<T> bind(JsonNode given, Class<T> type, Map<String, Fault> faults) {
     JsonNode tree = given;
+    boolean ours = false;
     while (faults.size() < MOST_FAULTS) {
       try {
         T value = json.treeToValue(tree, type);
@@ -76,7 +77,10 @@ final class Binding {
         if (again || fault.pointer().isEmpty()) {
           return Optional.empty();
         }
-        tree = tree == given ? given.deepCopy() : tree;
+        if (!ours) {
+          tree = given.deepCopy();
+          ours = true;
+        }
         takeOut(tree, JsonPointer.compile(fault.pointer()));
       } catch (JsonProcessingException impossible) {
         throw new IllegalStateException("A tree is well-formed", impossible);

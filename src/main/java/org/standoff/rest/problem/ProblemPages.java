@@ -17,6 +17,8 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 public class ProblemPages {
 
   /**
+   * What one kind of problem is.
+   *
    * @param type address of this explanation
    * @param code the kind of problem, for programs
    * @param title the kind of problem
