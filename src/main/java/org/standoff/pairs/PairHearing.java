@@ -85,6 +85,16 @@ public final class PairHearing {
     return nearDifferences(place);
   }
 
+  /**
+   * As {@link #differences}, but a source on a capsule counts as {@link #LEAST_DISTANCE_M} away:
+   * for searches that sweep a pair past its sources.
+   */
+  public StereoDifferences sweeping(SoundOrigin origin) {
+    return origin instanceof SoundOrigin.Far far
+        ? farDifferences(far.direction())
+        : nearDifferences(ownPlace(origin));
+  }
+
   /** A place in the pair's axes; its distance from a capsule counts as the least one at least. */
   StereoDifferences nearDifferences(Point3 place) {
     return StereoDifferences.of(
