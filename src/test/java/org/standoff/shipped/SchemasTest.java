@@ -9,7 +9,6 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -30,11 +29,10 @@ class SchemasTest {
   }
 
   @Test
-  void everyKindHasASchemaAndEverySchemaAKind() {
-    assertThat(ShippedCatalogue.SCHEMAS)
-        .isDirectoryNotContaining(
-            file -> !kinds().contains(file.getFileName().toString().replace(".json", "")));
-    assertThat(kinds()).allMatch(kind -> schemaFile(kind).toFile().isFile());
+  void everyKindThatASchemaDescribesIsShipped() {
+    assertThat(ShippedCatalogue.KINDS.values())
+        .as("ship an example of the kind, or drop its schema")
+        .allMatch(kind -> !ShippedCatalogue.ofKind(kind).isEmpty());
   }
 
   @ParameterizedTest
@@ -98,7 +96,7 @@ class SchemasTest {
   }
 
   private static void inspect(JsonNode schema, String place, List<String> faults) {
-    if (schema.at("/description").isMissingNode()) {
+    if (!schema.has("description") && !place.endsWith("[]")) {
       faults.add(place + " says nothing: add a description with its unit");
     }
     switch (schema.at("/type").asText()) {
@@ -138,9 +136,5 @@ class SchemasTest {
     if (!schema.has(bound)) {
       faults.add(place + " is unbounded: add " + bound);
     }
-  }
-
-  private static Path schemaFile(String kind) {
-    return ShippedCatalogue.SCHEMAS.resolve(kind + ".json");
   }
 }

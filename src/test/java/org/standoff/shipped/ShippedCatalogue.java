@@ -13,6 +13,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The shipped packs as they stand in the repository. */
@@ -20,16 +22,12 @@ public final class ShippedCatalogue {
   public static final Path ROOT = Path.of("catalogue");
   public static final Path SCHEMAS = ROOT.resolve("schema");
 
-  /** Folder of a pack to the kind that stands in it. */
+  /** Folder of a pack to the kind that stands in it: one kind a schema, pack.yaml apart. */
   public static final Map<String, String> KINDS =
-      Map.of(
-          "microphones", "microphone",
-          "sources", "source",
-          "preamps", "preamp",
-          "direct-boxes", "direct-box",
-          "rooms", "room",
-          "ensembles", "ensemble",
-          "styles", "style");
+      list(SCHEMAS)
+          .map(file -> file.getFileName().toString().replace(".json", ""))
+          .filter(kind -> !kind.equals("pack"))
+          .collect(Collectors.toMap(ShippedCatalogue::folderOf, Function.identity()));
 
   private static final YAMLMapper YAML =
       YAMLMapper.builder().enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION).build();
@@ -107,10 +105,14 @@ public final class ShippedCatalogue {
   private static ShippedFile item(String pack, Path folder, Path file) {
     String kind = KINDS.get(folder.getFileName().toString());
     if (kind == null) {
-      throw new AssertionError(folder + " belongs to no kind: its files would be left aside");
+      throw new AssertionError(folder + " belongs to no kind: add its schema, or rename it");
     }
     String name = file.getFileName().toString().replaceFirst("\\.yaml$", "");
     return new ShippedFile(file, pack, kind, pack + "/" + name, yaml(text(file)));
+  }
+
+  private static String folderOf(String kind) {
+    return kind + (kind.endsWith("x") ? "es" : "s");
   }
 
   private static Stream<Path> foldersIn(Path folder) {
