@@ -23,4 +23,9 @@ public record Item<T>(ItemId id, T value, ObjectNode content, String revision) {
   public ObjectNode content() {
     return content.deepCopy();
   }
+
+  /** The file as a reader asks for it. */
+  public Sheet sheet() {
+    return new Sheet(content);
+  }
 }

@@ -9,8 +9,12 @@ import java.util.List;
  */
 public interface PackSource {
 
-  /** What is there now; asked often, so it looks at files without reading them. */
-  Listing list();
+  /**
+   * What is there now; asked often, so it looks at files without reading them.
+   *
+   * @param kindFolders the folders of a pack in which its items stand
+   */
+  Listing list(List<String> kindFolders);
 
   /** Sources with a lower number come first; of two packs of one name the first is used. */
   default int order() {

@@ -1,0 +1,133 @@
+package org.standoff.catalogue.kind;
+
+import jakarta.inject.Singleton;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.standoff.acoustics.PatternName;
+import org.standoff.catalogue.CatalogueKind;
+import org.standoff.catalogue.CheckScope;
+import org.standoff.catalogue.Item;
+import org.standoff.catalogue.ItemFilter;
+import org.standoff.catalogue.ItemId;
+import org.standoff.catalogue.Sheet;
+import org.standoff.chain.Address;
+import org.standoff.chain.Microphone;
+import org.standoff.chain.PadPosition;
+import org.standoff.chain.PatternFigures;
+import org.standoff.chain.Transducer;
+
+/** Microphones as their sheets describe them. */
+@Singleton
+public class MicrophoneKind implements CatalogueKind<Microphone> {
+
+  /** Sheets take 94 dB SPL, the level of 1 Pa rounded, as the signal (IEC 60268-4). */
+  private static final double SHEET_SIGNAL_DB_SPL = 94;
+
+  private static final double SHEET_ROUNDING_DB = 1;
+
+  @Override
+  public String name() {
+    return "microphone";
+  }
+
+  @Override
+  public String folder() {
+    return "microphones";
+  }
+
+  @Override
+  public Class<Microphone> type() {
+    return Microphone.class;
+  }
+
+  @Override
+  public Microphone read(ItemId id, Sheet sheet) {
+    return MicrophoneReader.read(id.toString(), sheet);
+  }
+
+  @Override
+  public void check(Item<Microphone> item, CheckScope scope) {
+    OptionalDouble ratio = item.sheet().optionalNumber("signal_to_noise_db");
+    double[] noises = selfNoises(item.value()).toArray();
+    if (ratio.isEmpty() || noises.length == 0) {
+      return;
+    }
+    double stated = ratio.getAsDouble();
+    boolean fits = false;
+    for (double noise : noises) {
+      fits |= Math.abs(SHEET_SIGNAL_DB_SPL - noise - stated) <= SHEET_ROUNDING_DB;
+    }
+    if (!fits) {
+      scope.warning(
+          "/signal_to_noise_db",
+          figure(stated) + " dB",
+          figure(SHEET_SIGNAL_DB_SPL - noises[0])
+              + " dB, which is 94 dB less the self-noise of "
+              + figure(noises[0])
+              + " dB(A), within 1 dB");
+    }
+  }
+
+  @Override
+  public List<ItemFilter<Microphone>> filters() {
+    return List.of(
+        ItemFilter.word(
+            "pattern",
+            List.of(PatternName.values()),
+            PatternName::id,
+            (microphone, name) -> patterns(microphone).anyMatch(p -> p.name() == name)),
+        ItemFilter.word(
+            "transducer",
+            List.of(Transducer.values()),
+            Transducer::id,
+            (microphone, transducer) -> microphone.transducer() == transducer),
+        ItemFilter.word(
+            "address",
+            List.of(Address.values()),
+            Address::id,
+            (microphone, address) -> microphone.address() == address),
+        ItemFilter.word(
+            "pad_position",
+            List.of(PadPosition.values()),
+            PadPosition::id,
+            (microphone, position) ->
+                microphone.pads().stream().anyMatch(pad -> pad.position() == position)),
+        ItemFilter.number(
+            "max_self_noise_dba",
+            (microphone, most) -> selfNoises(microphone).anyMatch(noise -> noise <= most)),
+        ItemFilter.number(
+            "min_maximum_spl_db",
+            (microphone, least) -> microphone.maximumSpl().level().db() >= least));
+  }
+
+  @Override
+  public Map<String, Object> summary(Microphone microphone) {
+    Map<String, Object> row = new LinkedHashMap<>();
+    row.put("transducer", microphone.transducer().id());
+    row.put("address", microphone.address().id());
+    row.put("patterns", patterns(microphone).map(p -> p.name().id()).distinct().toList());
+    row.put("maximum_level_db_spl", microphone.maximumSpl().level().db());
+    selfNoises(microphone).min().ifPresent(noise -> row.put("self_noise_dba", noise));
+    row.put("powering", microphone.powering().need().id());
+    return row;
+  }
+
+  private static Stream<PatternFigures> patterns(Microphone microphone) {
+    return microphone.outputs().stream().flatMap(output -> output.patterns().stream());
+  }
+
+  private static java.util.stream.DoubleStream selfNoises(Microphone microphone) {
+    return patterns(microphone)
+        .map(PatternFigures::selfNoiseDba)
+        .filter(OptionalDouble::isPresent)
+        .mapToDouble(OptionalDouble::getAsDouble);
+  }
+
+  private static String figure(double db) {
+    return String.format(Locale.ROOT, "%.1f", db);
+  }
+}

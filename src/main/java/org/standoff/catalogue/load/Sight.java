@@ -1,0 +1,87 @@
+package org.standoff.catalogue.load;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.standoff.catalogue.Finding;
+import org.standoff.catalogue.Finding.Severity;
+import org.standoff.catalogue.PackSource;
+import org.standoff.catalogue.PackSource.PackFile;
+import org.standoff.catalogue.PackSource.PackFiles;
+
+/**
+ * What the sources have at one moment, unread. Two are equal when every file has the stamp that it
+ * had.
+ */
+final class Sight {
+
+  private final Map<String, PackFiles> packs = new TreeMap<>();
+  private final List<Finding> findings = new ArrayList<>();
+  private final Map<String, Object> stamps = new HashMap<>();
+
+  private Sight() {}
+
+  /** Of two packs of one name the one of the earlier source counts. */
+  static Sight of(List<PackSource> sources, List<String> kindFolders) {
+    Sight sight = new Sight();
+    for (PackSource source : sources) {
+      PackSource.Listing listing = source.list(kindFolders);
+      sight.findings.addAll(listing.findings());
+      listing.packs().forEach(sight::add);
+    }
+    for (PackFiles pack : sight.packs.values()) {
+      for (PackFile file : pack.files()) {
+        sight.stamps.put(key(pack, file), file.stamp());
+      }
+    }
+    return sight;
+  }
+
+  /** Names a file among all of all sources. */
+  static String key(PackFiles pack, PackFile file) {
+    return pack.place() + '\0' + pack.pack() + '\0' + file.path();
+  }
+
+  /** The packs by name. */
+  Map<String, PackFiles> packs() {
+    return packs;
+  }
+
+  /** What concerns no pack. */
+  List<Finding> findings() {
+    return findings;
+  }
+
+  private void add(PackFiles pack) {
+    PackFiles first = packs.putIfAbsent(pack.pack(), pack);
+    if (first != null) {
+      findings.add(
+          new Finding(
+              Severity.NOTE,
+              pack.pack(),
+              0,
+              "",
+              "the pack " + pack.pack() + " in " + pack.place() + " as well",
+              "one place: it is read from " + first.place()));
+    }
+  }
+
+  private List<List<Finding>> packFindings() {
+    return packs.values().stream().map(PackFiles::findings).toList();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Sight sight
+        && stamps.equals(sight.stamps)
+        && findings.equals(sight.findings)
+        && packFindings().equals(sight.packFindings());
+  }
+
+  @Override
+  public int hashCode() {
+    return stamps.hashCode();
+  }
+}
