@@ -11,8 +11,31 @@ public record Spectrum(double lowestHz, double highestHz, Octaves powerShares) {
 
   /** The spectrum of a named class, limited to the octaves that overlap the source's range. */
   public static Spectrum of(SpectrumClass spectrumClass, double lowestHz, double highestHz) {
-    return new Spectrum(
-        lowestHz, highestHz, Octaves.of(spectrumClass.weights(lowestHz, highestHz)));
+    return ofLevels(spectrumClass.powerDb(), lowestHz, highestHz);
+  }
+
+  /**
+   * The spectrum of octave levels of radiated power, limited to the octaves that overlap the
+   * source's range.
+   *
+   * @param powerDb level of each octave in dB re anything common to all
+   * @throws IllegalArgumentException when no octave overlaps the range
+   */
+  public static Spectrum ofLevels(Octaves powerDb, double lowestHz, double highestHz) {
+    double[] shares = new double[Octave.COUNT];
+    double sum = 0;
+    for (Octave octave : Octave.all()) {
+      if (octave.lowerHz() < highestHz && octave.upperHz() > lowestHz) {
+        shares[octave.ordinal()] = Level.powerRatio(powerDb.get(octave));
+        sum += shares[octave.ordinal()];
+      }
+    }
+    if (!(lowestHz <= highestHz) || sum == 0) {
+      throw new IllegalArgumentException(
+          "no octave lies between " + lowestHz + " and " + highestHz + " Hz");
+    }
+    double whole = sum;
+    return new Spectrum(lowestHz, highestHz, Octaves.of(shares).map(share -> share / whole));
   }
 
   /**

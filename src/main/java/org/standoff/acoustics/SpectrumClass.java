@@ -41,18 +41,7 @@ public enum SpectrumClass {
    * @throws IllegalArgumentException when no octave overlaps the range
    */
   public double[] weights(double lowestHz, double highestHz) {
-    double[] kept = new double[Octave.COUNT];
-    for (Octave octave : Octave.all()) {
-      if (octave.lowerHz() < highestHz && octave.upperHz() > lowestHz) {
-        kept[octave.ordinal()] = Level.powerRatio(powerDb.get(octave));
-      }
-    }
-    double sum = Arrays.stream(kept).sum();
-    if (!(lowestHz <= highestHz) || sum == 0) {
-      throw new IllegalArgumentException(
-          "no octave lies between " + lowestHz + " and " + highestHz + " Hz");
-    }
-    return Arrays.stream(kept).map(share -> share / sum).toArray();
+    return Spectrum.of(this, lowestHz, highestHz).powerShares().toArray();
   }
 
   public static Optional<SpectrumClass> ofId(String id) {
