@@ -1,5 +1,6 @@
 package org.standoff.answers.headroom;
 
+import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,6 +27,7 @@ import org.standoff.advice.Position;
 import org.standoff.advice.Question;
 import org.standoff.advice.Ranked;
 import org.standoff.advice.Surroundings;
+import org.standoff.answers.AnswerContext;
 import org.standoff.answers.Assumptions;
 import org.standoff.answers.Basis;
 import org.standoff.answers.Played;
@@ -44,16 +46,14 @@ import org.standoff.chain.Settings;
 import org.standoff.chain.SignalChain;
 
 /** Answers headroom questions: the chain alone, at told settings. */
-public final class HeadroomAnswers {
+@ApplicationScoped
+public class HeadroomAnswers {
   private static final double TOLD_AT_M = 1;
 
-  private final String engineVersion;
+  private final AnswerContext context;
 
-  /**
-   * @param engineVersion version of the calculation, which every answer names
-   */
-  public HeadroomAnswers(String engineVersion) {
-    this.engineVersion = engineVersion;
+  HeadroomAnswers(AnswerContext context) {
+    this.context = context;
   }
 
   private record Heard(Placement placement, SourceLevel level, double distanceM, boolean bare) {}
@@ -63,7 +63,8 @@ public final class HeadroomAnswers {
    *
    * @throws org.standoff.answers.UnanswerableQuestion with every fault that was found
    */
-  public HeadroomAnswer answer(References references, HeadroomQuestion asked) {
+  public HeadroomAnswer answer(HeadroomQuestion asked) {
+    References references = context.references();
     Assumptions assumptions = new Assumptions();
     Optional<Heard> heard = heard(references, asked, assumptions);
     Optional<Resolved<Microphone>> microphone =
@@ -130,7 +131,7 @@ public final class HeadroomAnswers {
         Cautions.ofMicrophone(question, microphone.item()),
         new Basis(
             references.catalogue().revision(),
-            engineVersion,
+            context.engineVersion(),
             question.air().speedOfSoundMPerS(),
             question.air().speedLaw(),
             assumptions.told(),

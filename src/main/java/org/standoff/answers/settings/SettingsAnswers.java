@@ -1,5 +1,6 @@
 package org.standoff.answers.settings;
 
+import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -22,6 +23,7 @@ import org.standoff.advice.OneInput;
 import org.standoff.advice.Question;
 import org.standoff.advice.Ranked;
 import org.standoff.advice.Reasons;
+import org.standoff.answers.AnswerContext;
 import org.standoff.answers.Basis;
 import org.standoff.answers.Range;
 import org.standoff.answers.References;
@@ -30,26 +32,24 @@ import org.standoff.chain.Settings;
 import org.standoff.floor.StandBalance;
 
 /** Answers settings questions: resolve once, ask the core, represent with the basis. */
-public final class SettingsAnswers {
+@ApplicationScoped
+public class SettingsAnswers {
   /** How many failing microphones are listed; the count tells of the rest. */
   public static final int MOST_WHY_NOT = 50;
 
-  private final String engineVersion;
+  private final AnswerContext context;
 
-  /**
-   * @param engineVersion version of the calculation, which every answer names
-   */
-  public SettingsAnswers(String engineVersion) {
-    this.engineVersion = engineVersion;
+  SettingsAnswers(AnswerContext context) {
+    this.context = context;
   }
 
   /**
    * Answers a question.
    *
-   * @param references against the snapshot that the answer is to rest on
    * @throws org.standoff.answers.UnanswerableQuestion with every fault that was found
    */
-  public SettingsAnswer answer(References references, SettingsQuestion asked) {
+  public SettingsAnswer answer(SettingsQuestion asked) {
+    References references = context.references();
     ResolvedSettingsQuestion resolved = SettingsResolver.resolve(references, asked);
     Question question = resolved.question();
     Adviser adviser = new Adviser(question);
@@ -209,7 +209,7 @@ public final class SettingsAnswers {
     }
     return new Basis(
         references.catalogue().revision(),
-        engineVersion,
+        context.engineVersion(),
         question.air().speedOfSoundMPerS(),
         question.air().speedLaw(),
         resolved.assumptions().told(),

@@ -6,10 +6,12 @@ import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standoff.rest.json.Rounding;
 
 /**
  * A table as CSV (RFC 4180: CRLF, header line, quotes doubled). A text that a spreadsheet would
- * take for a formula gets an apostrophe in front; numbers are left alone.
+ * take for a formula gets an apostrophe in front; numbers are rounded by the unit in the column's
+ * name and otherwise left alone.
  */
 public final class CsvTable {
   public static final String MEDIA_TYPE = "text/csv";
@@ -17,6 +19,7 @@ public final class CsvTable {
   private static final String FORMULA_STARTS = "=+-@\t\r";
   private static final CsvMapper MAPPER = new CsvMapper();
 
+  private final List<String> columns;
   private final CsvSchema schema;
   private final List<List<Object>> rows = new ArrayList<>();
 
@@ -24,6 +27,7 @@ public final class CsvTable {
   public CsvTable(List<String> columns) {
     CsvSchema.Builder builder = CsvSchema.builder().setUseHeader(true).setLineSeparator("\r\n");
     columns.forEach(builder::addColumn);
+    this.columns = List.copyOf(columns);
     this.schema = builder.build();
   }
 
@@ -34,10 +38,20 @@ public final class CsvTable {
    */
   public void row(List<? extends @Nullable Object> cells) {
     List<Object> row = new ArrayList<>(cells.size());
-    for (Object cell : cells) {
-      row.add(cell == null ? "" : cell instanceof Number ? cell : harmless(cell.toString()));
+    for (int i = 0; i < columns.size(); i++) {
+      row.add(cell(columns.get(i), cells.get(i)));
     }
     rows.add(row);
+  }
+
+  private static Object cell(String column, @Nullable Object value) {
+    if (value == null) {
+      return "";
+    }
+    if (value instanceof Double figure) {
+      return Double.isFinite(figure) ? Rounding.of(column).apply(figure) : "";
+    }
+    return value instanceof Number ? value : harmless(value.toString());
   }
 
   /** The whole table. */
