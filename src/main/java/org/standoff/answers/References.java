@@ -20,9 +20,13 @@ import org.standoff.catalogue.PackStatus;
  * the way, so that one round trip is enough to mend the question.
  */
 public final class References {
+  /** The pack, so to speak, of what comes with a question: {@code inline/1}, {@code inline/2}. */
+  private static final String INLINE_PACK = "inline";
+
   private final Catalogue catalogue;
   private final InlineItems inline;
   private final List<QuestionFault> faults = new ArrayList<>();
+  private int inlineCount;
 
   public References(Catalogue catalogue, InlineItems inline) {
     this.catalogue = catalogue;
@@ -58,9 +62,10 @@ public final class References {
       return byId(type, node.textValue(), pointer);
     }
     if (node.isObject()) {
+      ItemId id = new ItemId(INLINE_PACK, String.valueOf(++inlineCount));
       return inline
-          .read(type, node, pointer, faults::add)
-          .map(item -> new Resolved<>(Resolved.INLINE, item));
+          .read(type, id, node, pointer, faults::add)
+          .map(item -> new Resolved<>(id.toString(), item));
     }
     fault(
         QuestionFault.of(pointer, QuestionFault.Kind.WRONG_TYPE, "Give an id, or the item itself.")

@@ -1,7 +1,6 @@
 package org.standoff.answers.settings;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -208,17 +207,12 @@ final class SettingsResolver {
 
   private Collection<Microphone> byReference(
       List<JsonNode> nodes, String pointer, boolean indexed) {
-    // the same microphone named twice is one candidate; inline ones are all different
+    // the same microphone named twice is one candidate
     Map<String, Microphone> found = new LinkedHashMap<>();
     for (int i = 0; i < nodes.size(); i++) {
-      int index = i;
       references
           .resolve(Microphone.class, nodes.get(i), indexed ? pointer + "/" + i : pointer)
-          .ifPresent(
-              resolved ->
-                  found.put(
-                      nodes.get(index) instanceof TextNode ? resolved.id() : resolved.id() + index,
-                      resolved.item()));
+          .ifPresent(resolved -> found.put(resolved.id(), resolved.item()));
     }
     return found.values();
   }
