@@ -66,7 +66,8 @@ final class ReadmeCall {
 
   private String shown(Response response) {
     String text = response.asString();
-    boolean json = response.contentType().contains("json") && !response.contentType().contains("nd");
+    boolean json =
+        response.contentType().contains("json") && !response.contentType().contains("nd");
     if (!json) {
       return text.replace("\r\n", "\n").stripTrailing();
     }
