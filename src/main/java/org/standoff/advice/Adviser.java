@@ -124,11 +124,11 @@ public final class Adviser {
         OptionalDouble.of(0),
         String.format(
             Locale.ROOT,
-            "its %s clips by %.1f dB at the %.4g percentile, with the best of its settings"
+            "its %s clips by %.1f dB at the %s, with the best of its settings"
                 + " (%s, %.0f dB of pads)",
             first.id(),
             -left,
-            assessor.question().style().guardedPercentile(),
+            assessor.question().style().guardedWords(),
             chosen.settings().pattern().name().id(),
             chosen.settings().totalPadDb()));
   }

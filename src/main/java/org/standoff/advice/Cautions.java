@@ -93,10 +93,13 @@ public final class Cautions {
 
   private static Caution hearing(double levelDba, double peakDb) {
     double hours = ExposureRule.NIOSH_REL.allowedHours(levelDba);
+    double minutes = hours * 60;
     String time =
         hours >= 1
             ? String.format(Locale.ROOT, "%.1f h", hours)
-            : String.format(Locale.ROOT, "%.3g min", hours * 60);
+            : minutes >= 1
+                ? String.format(Locale.ROOT, "%.0f min", minutes)
+                : String.format(Locale.ROOT, "%.0f s", minutes * 60);
     return new Caution(
         "hearing-at-the-source",
         peakDb > EuActionValue.LOWER_ACTION.peak().db() ? "high" : "medium",

@@ -20,9 +20,9 @@ final class HeadroomPreference {
         POINTS_PER_DB,
         String.format(
             Locale.ROOT,
-            "leaves %.1f dB at the %.4g percentile where the style wants %.1f dB",
+            "leaves %.1f dB at the %s where the style wants %.1f dB",
             assessment.levels().guarded().leastDb(),
-            question.style().guardedPercentile(),
+            question.style().guardedWords(),
             question.style().wantedHeadroomDb()));
   }
 

@@ -1,5 +1,8 @@
 package org.standoff.advice;
 
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -42,6 +45,13 @@ public record HouseStyle(
 
   public HouseStyle {
     isolationWeight = Map.copyOf(isolationWeight);
+  }
+
+  /** The guarded percentile in words: {@code 95th percentile}, {@code 97.5th percentile}. */
+  String guardedWords() {
+    return new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Locale.ROOT))
+            .format(guardedPercentile)
+        + "th percentile";
   }
 
   /** Weight of isolation for a purpose, per dB; 0 where the style names none. */

@@ -76,13 +76,12 @@ public final class Reasons {
     String why =
         left >= wanted
             ? format(
-                "the least that leaves %.1f dB at the %.4g percentile: it leaves %.1f dB, the %s"
+                "the least that leaves %.1f dB at the %s: it leaves %.1f dB, the %s"
                     + " is nearest",
-                wanted, question.style().guardedPercentile(), left, first.id())
+                wanted, question.style().guardedWords(), left, first.id())
             : format(
-                "none leaves %.1f dB at the %.4g percentile; this one leaves most, %.1f dB at the"
-                    + " %s",
-                wanted, question.style().guardedPercentile(), left, first.id());
+                "none leaves %.1f dB at the %s; this one leaves most, %.1f dB at the" + " %s",
+                wanted, question.style().guardedWords(), left, first.id());
     return new Reason("pad", value, why);
   }
 

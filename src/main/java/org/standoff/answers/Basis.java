@@ -1,5 +1,6 @@
 package org.standoff.answers;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import org.standoff.acoustics.Validity;
 
@@ -17,7 +18,7 @@ import org.standoff.acoustics.Validity;
 public record Basis(
     String catalogueRevision,
     String engineVersion,
-    double speedOfSoundMPerS,
+    @JsonProperty("speed_of_sound_m_per_s") double speedOfSoundMPerS,
     String speedOfSoundLaw,
     List<String> assumptions,
     List<Validity> validity,

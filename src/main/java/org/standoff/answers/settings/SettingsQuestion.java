@@ -125,8 +125,7 @@ public record SettingsQuestion(
     @Valid @Nullable Stand stand,
     @Schema(description = "Given settings to compare side by side, on the one microphone")
         @Size(max = 8)
-        @Valid
-        @Nullable List<@NotNull GivenSettings> settings,
+        @Nullable List<@NotNull @Valid GivenSettings> settings,
     @Schema(description = "How many microphones to explain; 5 where left out", examples = "5")
         @Min(1)
         @Max(50)

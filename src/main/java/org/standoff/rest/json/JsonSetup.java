@@ -23,6 +23,12 @@ public class JsonSetup implements ObjectMapperCustomizer {
   static final int LONGEST_TEXT = 10_000;
   static final int LONGEST_NUMBER = 64;
 
+  /** After the framework's own, so that its modules do not take the place of our serializers. */
+  @Override
+  public int priority() {
+    return MINIMUM_PRIORITY;
+  }
+
   @Override
   public void customize(ObjectMapper mapper) {
     mapper
