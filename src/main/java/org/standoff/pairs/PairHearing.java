@@ -20,6 +20,8 @@ public final class PairHearing {
   /** Nearer than this to a capsule a source is refused. */
   public static final double LEAST_DISTANCE_M = 0.01;
 
+  private static final double ROUNDING = 1e-12;
+
   private final Pair pair;
   private final double speedMPerS;
   private final double leastShare;
@@ -148,9 +150,9 @@ public final class PairHearing {
   }
 
   private boolean hearsNoDifference() {
-    return left.position().equals(right.position())
-        && left.omni() == right.omni()
-        && left.gradient().distanceToM(right.gradient()) < 1e-12;
+    return left.position().distanceToM(right.position()) < ROUNDING
+        && Math.abs(left.omni() - right.omni()) < ROUNDING
+        && left.gradient().distanceToM(right.gradient()) < ROUNDING;
   }
 
   private static Point3 fromPair(SoundOrigin.FromPair origin) {
