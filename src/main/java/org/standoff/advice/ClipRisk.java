@@ -1,5 +1,6 @@
 package org.standoff.advice;
 
+import java.util.function.DoubleUnaryOperator;
 import org.standoff.acoustics.UncertainDb;
 import org.standoff.chain.Headrooms;
 
@@ -30,23 +31,48 @@ public final class ClipRisk {
     if (sheetSpreadDb == 0) {
       return excess.probabilityAbove(Math.min(certain, typical.electronicsDb()));
     }
-    return clean(excess, certain, new UncertainDb(typical.electronicsDb(), sheetSpreadDb));
+    UncertainDb electronics = new UncertainDb(typical.electronicsDb(), sheetSpreadDb);
+    if (peak.spreadDb() == 0) {
+      return certain < 0 ? 1 : 1 - electronics.probabilityAbove(0);
+    }
+    return peak.spreadDb() < sheetSpreadDb
+        ? overPeaks(excess, certain, electronics)
+        : overLimits(excess, certain, electronics);
   }
 
-  /** 1 − P(excess ≤ certain and excess ≤ electronics), over the electronics' limit. */
-  private static double clean(UncertainDb excess, double certain, UncertainDb electronics) {
-    double sigma = electronics.sigmaDb();
-    double step = 2 * REACH_SIGMA * sigma / STEPS;
-    double clips = 0;
-    double weightSum = 0;
+  /** Over the narrower of the two, so that the other is smooth between two steps: the peaks. */
+  private static double overPeaks(UncertainDb excess, double certain, UncertainDb electronics) {
+    double reachDb = REACH_SIGMA * excess.sigmaDb();
+    double toDb = Math.min(certain, reachDb);
+    double past = excess.probabilityAbove(certain);
+    return toDb <= -reachDb
+        ? past
+        : past + mean(excess, -reachDb, toDb, x -> 1 - electronics.probabilityAbove(x));
+  }
+
+  /** The same over the limits of the electronics. */
+  private static double overLimits(UncertainDb excess, double certain, UncertainDb electronics) {
+    double typicalDb = electronics.typicalDb();
+    double reachDb = REACH_SIGMA * electronics.sigmaDb();
+    return mean(
+        electronics,
+        typicalDb - reachDb,
+        typicalDb + reachDb,
+        limit -> excess.probabilityAbove(Math.min(limit, certain)));
+  }
+
+  /** Mean of a chance over a normal figure between two values of it, by Simpson's rule. */
+  private static double mean(
+      UncertainDb figure, double fromDb, double toDb, DoubleUnaryOperator chance) {
+    double sigma = figure.sigmaDb();
+    double step = (toDb - fromDb) / STEPS;
+    double sum = 0;
     for (int i = 0; i <= STEPS; i++) {
-      double limit = electronics.typicalDb() - REACH_SIGMA * sigma + i * step;
-      double x = (limit - electronics.typicalDb()) / sigma;
+      double value = fromDb + i * step;
+      double x = (value - figure.typicalDb()) / sigma;
       double simpson = i == 0 || i == STEPS ? 1 : i % 2 == 1 ? 4 : 2;
-      double weight = simpson * Math.exp(-x * x / 2);
-      weightSum += weight;
-      clips += weight * excess.probabilityAbove(Math.min(limit, certain));
+      sum += simpson * Math.exp(-x * x / 2) * chance.applyAsDouble(value);
     }
-    return clips / weightSum;
+    return sum * step / (3 * sigma * Math.sqrt(2 * Math.PI));
   }
 }
