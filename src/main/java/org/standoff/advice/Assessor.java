@@ -82,16 +82,18 @@ public final class Assessor {
     SignalChain chain = new SignalChain(microphone, question.preamp());
     double sheetSpreadDb = microphone.maximumSpl().spreadDb();
     List<Reading> readings = new ArrayList<>(arrivals.size());
-    OptionalDouble oneGainDb = givenGainDb;
-    if (givenGainDb.isEmpty() && arrivals.size() > 1) {
-      oneGainDb = OptionalDouble.of(leastGainDb(chain, view, settings));
+    Optional<GainRule> oneGain = Optional.empty();
+    if (givenGainDb.isPresent()) {
+      oneGain = Optional.of(GainRule.given(givenGainDb.getAsDouble()));
+    } else if (arrivals.size() > 1) {
+      oneGain = Optional.of(GainRule.fixed(leastGain(chain, view, settings)));
     }
     Headrooms typical = null;
     Headrooms guarded = null;
     for (int i = 0; i < arrivals.size(); i++) {
       Arrival arrival = arrivals.get(i);
       Guard guard = guard(arrival, sheetSpreadDb);
-      Reading reading = read(chain, view, settings, i, rule(guard, oneGainDb));
+      Reading reading = read(chain, view, settings, i, oneGain.orElseGet(() -> rule(guard)));
       readings.add(reading);
       Headrooms here = guard.guarded(reading.headrooms());
       typical = typical == null ? reading.headrooms() : typical.least(reading.headrooms());
@@ -137,13 +139,16 @@ public final class Assessor {
     return Guard.of(arrival.peak(), sheetSpreadDb, question.style().guardedPercentile());
   }
 
-  private double leastGainDb(SignalChain chain, PatternView view, Settings settings) {
-    double least = Double.POSITIVE_INFINITY;
+  /** The gain of a pair: that of the louder microphone, with what was wanted of it. */
+  private Gain leastGain(SignalChain chain, PatternView view, Settings settings) {
+    Gain least = null;
     for (int i = 0; i < arrivals.size(); i++) {
-      GainRule rule = rule(guard(arrivals.get(i), 0), OptionalDouble.empty());
-      least = Math.min(least, read(chain, view, settings, i, rule).gain().setDb());
+      Gain own = read(chain, view, settings, i, rule(guard(arrivals.get(i), 0))).gain();
+      if (least == null || own.wantedDb() < least.wantedDb()) {
+        least = own;
+      }
     }
-    return least;
+    return Objects.requireNonNull(least);
   }
 
   private Reading read(
@@ -155,9 +160,9 @@ public final class Assessor {
         rule);
   }
 
-  private GainRule rule(Guard guard, OptionalDouble givenGainDb) {
+  private GainRule rule(Guard guard) {
     return new GainRule(
-        givenGainDb,
+        Optional.empty(),
         question.style().targetPeakDbfs(),
         guard.everyStageDb(),
         question.style().wantedHeadroomDb());
