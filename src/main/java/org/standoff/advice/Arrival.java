@@ -30,6 +30,11 @@ public record Arrival(
     RmsSpl longTerm,
     double longTermDba,
     Optional<Octaves> shares) {
+  /**
+   * What is left of a source behind it, in dB re its axis. Its pattern would fall silent there;
+   * nothing that sounds does, and a share of nothing is no number.
+   */
+  private static final double LEAST_OFF_AXIS_DB = -60;
 
   /**
    * What arrives at a position.
@@ -67,8 +72,8 @@ public record Arrival(
     double[] heard = onAxis.toArray();
     for (Octave octave : Octave.all()) {
       if (heard[octave.ordinal()] > 0) {
-        heard[octave.ordinal()] *=
-            Level.powerRatio(placement.directivity().offAxisDb(octave.midHz(), angleDeg));
+        double offAxisDb = placement.directivity().offAxisDb(octave.midHz(), angleDeg);
+        heard[octave.ordinal()] *= Level.powerRatio(Math.max(offAxisDb, LEAST_OFF_AXIS_DB));
       }
     }
     return Octaves.of(heard);
