@@ -9,8 +9,8 @@ import org.standoff.chain.Headrooms;
  * The question turned round: how near may the microphone come and how loud may it get, with its
  * pattern, filter and pads as they are and the gain set anew.
  *
- * @param nearestForWantedM nearest distance that leaves the wanted headroom at the guarded
- *     percentile, in m; absent where none within reach does
+ * @param nearestForWantedM nearest distance, for both of a pair, that leaves the wanted headroom at
+ *     the guarded percentile, in m; absent where none within reach does
  * @param nearestUnclippedM nearest distance that does not clip there, in m
  * @param loudestForWantedDbSpl typical peak at the capsule that still leaves the wanted headroom
  * @param loudestUnclippedDbSpl typical peak at the capsule that just does not clip at the guarded
@@ -28,7 +28,7 @@ public record Limits(
   /** Farthest distance that is looked at, in m. */
   public static final double FARTHEST_M = 30;
 
-  /** Halvings of the distance on a logarithmic scale: a micrometre at the far end. */
+  /** Halvings of the distance on a logarithmic scale: to half a millionth of it. */
   private static final int HALVINGS = 24;
 
   /** The limits of settings that were assessed for a question. */
@@ -87,8 +87,8 @@ public record Limits(
   }
 
   private static double leftAtDb(Question question, Assessment assessment, double distanceM) {
-    Position here = question.positions().get(0).at(distanceM);
-    Assessor there = new Assessor(question.at(List.of(here)));
+    List<Position> here = question.positions().stream().map(p -> p.at(distanceM)).toList();
+    Assessor there = new Assessor(question.at(here));
     PatternView view = there.viewOf(assessment);
     return there.levels(assessment.microphone(), view, assessment.settings()).guarded().leastDb();
   }

@@ -71,7 +71,7 @@ public record PatternView(
         atLowest,
         isolationDb(polar, unwanted, question.surroundings(), cap),
         unwanted,
-        -polar.levelDbCapped(arrivals.get(0).position().aimOffDeg(), cap));
+        Math.abs(polar.levelDbCapped(arrivals.get(0).position().aimOffDeg(), cap)));
   }
 
   private static double isolationDb(

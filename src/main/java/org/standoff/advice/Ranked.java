@@ -4,7 +4,8 @@ package org.standoff.advice;
  * A microphone with its settings and its place among the others.
  *
  * @param rank from 1; equals share a rank
- * @param score points of all preferences; compare only with others of the same answer
+ * @param score points of all preferences, or, where everything clips, the least guarded headroom in
+ *     dB; compare only with others of the same answer
  * @param assessment the settings, assessed
  */
 public record Ranked(int rank, double score, Assessment assessment) {

@@ -13,6 +13,8 @@ public record Weighed(
     String preference, double figureDb, double weight, double points, String because) {
 
   static Weighed of(String preference, double figureDb, double weight, String because) {
-    return new Weighed(preference, figureDb, weight, figureDb * weight, because);
+    double points = figureDb * weight;
+    // nothing missing times a negative weight is a negative zero, which no reader expects
+    return new Weighed(preference, figureDb, weight, points == 0 ? 0 : points, because);
   }
 }

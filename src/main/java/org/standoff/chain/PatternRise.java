@@ -1,5 +1,6 @@
 package org.standoff.chain;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.standoff.acoustics.HighPass;
 import org.standoff.acoustics.Level;
@@ -94,5 +95,18 @@ public final class PatternRise {
       }
     }
     return Level.ofPowerRatio(sum);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof PatternRise rise
+        && Arrays.equals(energies, rise.energies)
+        && aheadDb == rise.aheadDb
+        && aimDb == rise.aimDb;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Arrays.hashCode(energies) + Double.hashCode(aimDb);
   }
 }
