@@ -7,12 +7,12 @@ import java.util.function.DoublePredicate;
  * leave its bracket.
  */
 public final class Crossing {
-  private static final int HALVINGS = 44;
+  private static final int HALVINGS = 36;
 
   private Crossing() {}
 
   /**
-   * A place where {@code holds} turns true on the way from {@code from} to {@code to}, within 2⁻⁴⁴
+   * A place where {@code holds} turns true on the way from {@code from} to {@code to}, within 2⁻³⁶
    * of their distance, on the side where it holds.
    *
    * @param holds true at {@code to}; if it is true at {@code from} too, the answer is near there

@@ -63,12 +63,13 @@ final class CandidateFit {
   }
 
   private Attempt judged(Setting setting) {
-    if (!solver.isMet(setting)) {
+    double filledPct = trial.fillPct(setting);
+    if (!question.wish().isFilledBy(filledPct)) {
       return new Attempt.Failed(
           new WhyNot.SpanOutOfReach(
               candidate.layout().id(),
               candidate.pattern().name(),
-              trial.fillPct(setting),
+              filledPct,
               question.wish().fillPct(),
               setting.measures(),
               setting.distanceM()));

@@ -31,11 +31,11 @@ final class Costs {
     this.matched = matched;
   }
 
-  double penalty() {
+  double penalty(double missPct) {
     double spreadPct =
         players.stream().mapToDouble(player -> player.images().spreadPct()).average().orElseThrow();
     return Ranking.penalty(
-        unevenPct(), spreadPct, Portrait.worstInMono(players).monoLossDb(), matched);
+        missPct, unevenPct(), spreadPct, Portrait.worstInMono(players).monoLossDb(), matched);
   }
 
   List<GivesUp> givesUp() {

@@ -57,7 +57,7 @@ final class Portrait {
         roomDb(players),
         costs.givesUp(),
         hearing.validity(),
-        costs.penalty());
+        costs.penalty(Math.abs(fillPct - question.wish().fillPct())));
   }
 
   static PlayerPicture worstInMono(List<PlayerPicture> players) {

@@ -8,7 +8,8 @@ import java.util.List;
  * The order of solutions. Every one of them does what was wished, so the order weighs what is left,
  * all in per cent of the base: how far images stray from a proportional picture (mean over
  * players), half the disagreement between models (mean), 2 for each dB that the worst player loses
- * in mono, 5 for capsules that aren't matched. The weights are a judgement, not physics.
+ * in mono, the miss where nothing was left to turn, 5 for capsules that aren't matched. The weights
+ * are a judgement, not physics.
  */
 final class Ranking {
   private static final double SPREAD_SHARE = 0.5;
@@ -18,8 +19,10 @@ final class Ranking {
 
   private Ranking() {}
 
-  static double penalty(double unevenPct, double spreadPct, double monoLossDb, boolean matched) {
-    return unevenPct
+  static double penalty(
+      double missPct, double unevenPct, double spreadPct, double monoLossDb, boolean matched) {
+    return missPct
+        + unevenPct
         + SPREAD_SHARE * spreadPct
         + PER_MONO_DB * monoLossDb
         + (matched ? 0 : UNMATCHED);

@@ -12,8 +12,8 @@ import org.standoff.pairs.ParameterRange;
  * looked at in {@value #STEPS} steps, so a wish that is met only between two of them is missed.
  */
 final class Solver {
-  /** A wish counts as met within this, in the figure's unit: rounding, not taste. */
-  static final double MET_WITHIN = 1e-6;
+  /** A figure counts as the wished one within this, in its unit: rounding, not taste. */
+  private static final double MET_WITHIN = 1e-6;
 
   private static final int STEPS = 24;
 
@@ -37,7 +37,7 @@ final class Solver {
     return setting;
   }
 
-  boolean isMet(Setting setting) {
+  private boolean isMet(Setting setting) {
     return Math.abs(miss(setting)) <= MET_WITHIN;
   }
 

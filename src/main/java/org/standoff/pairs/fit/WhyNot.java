@@ -81,7 +81,7 @@ public sealed interface WhyNot {
     @Override
     public String detail() {
       return said(
-          "with %s capsules the players fill %.0f %% of the base, not the %.0f %% wished",
+          "with %s capsules the players fill %.1f %% of the base, not the %.1f %% wished",
           pattern.id(), reachedPct, wishedPct);
     }
   }

@@ -8,11 +8,18 @@ import java.util.OptionalDouble;
  *
  * @param fillPct share of the base that the players fill: half the way from the rightmost to the
  *     leftmost image, above 0 and at most 100
+ * @param fillWithinPct how far off it may be where nothing is left to turn, ≥ 0
  * @param monoLossAtMostDb most that any player may lose in any octave when folded to mono, ≥ 0
  * @param directToReverberant how much room; needs a room in the question
  */
 public record Wish(
-    double fillPct, OptionalDouble monoLossAtMostDb, Optional<Window> directToReverberant) {
+    double fillPct,
+    double fillWithinPct,
+    OptionalDouble monoLossAtMostDb,
+    Optional<Window> directToReverberant) {
+  /** A miss that no listener notices, in per cent of the half base: half a per cent. */
+  public static final double USUAL_WITHIN_PCT = 0.5;
+
   /**
    * A range in dB.
    *
@@ -35,13 +42,20 @@ public record Wish(
       throw new IllegalArgumentException(
           "the share to fill must be above 0 and at most 100 %, not " + fillPct);
     }
+    if (!(fillWithinPct >= 0)) {
+      throw new IllegalArgumentException("a miss is 0 % or more, not " + fillWithinPct);
+    }
     if (monoLossAtMostDb.isPresent() && !(monoLossAtMostDb.getAsDouble() >= 0)) {
       throw new IllegalArgumentException("a loss is 0 dB or more, not " + monoLossAtMostDb);
     }
   }
 
+  boolean isFilledBy(double reachedPct) {
+    return Math.abs(reachedPct - fillPct) <= fillWithinPct;
+  }
+
   /** Fill a share of the base, whatever mono and room do. */
   public static Wish fill(double fillPct) {
-    return new Wish(fillPct, OptionalDouble.empty(), Optional.empty());
+    return new Wish(fillPct, USUAL_WITHIN_PCT, OptionalDouble.empty(), Optional.empty());
   }
 }

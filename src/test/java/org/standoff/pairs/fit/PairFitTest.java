@@ -76,7 +76,7 @@ class PairFitTest {
     assertThat(reason.nearest().get(Parameter.SPACING)).isEqualTo(0.2);
     assertThat(reason.nearest().get(Parameter.ANGLE)).isEqualTo(130);
     assertThat(reason.code()).isEqualTo("span-out-of-reach");
-    assertThat(reason.detail()).contains("cardioid").contains("95 %");
+    assertThat(reason.detail()).contains("cardioid").contains("95.0 %");
   }
 
   @Test
@@ -132,6 +132,21 @@ class PairFitTest {
       boolean equal = here.penalty() - before.penalty() < 1e-6;
       assertThat(here.rank()).isEqualTo(equal ? before.rank() : at + 1);
     }
+  }
+
+  /** Nothing of crossed figure-8s can be turned: near the wish they are taken as they are. */
+  @Test
+  void whatCannotBeTurnedIsTakenWithinTheToleranceAndTellsItsMiss() {
+    PairLayout eights = layout("crossed-figure-8s");
+    double reachedPct =
+        ((WhyNot.SpanOutOfReach) ask(eights, 1, Wish.fill(50)).whyNot().get(0)).reachedPct();
+    FitSolution near = ask(eights, 1, Wish.fill(reachedPct + 0.4)).solutions().get(0);
+    assertThat(near.fillPct()).isCloseTo(reachedPct, within(1e-12));
+    assertThat(near.penalty() - ask(eights, 1, Wish.fill(reachedPct)).solutions().get(0).penalty())
+        .isBetween(0.3, 0.6);
+    assertThat(ask(eights, 1, Wish.fill(reachedPct + 0.6)).solutions()).isEmpty();
+    Wish wide = new Wish(reachedPct - 5, 6, OptionalDouble.empty(), Optional.empty());
+    assertThat(ask(eights, 1, wide).solutions()).hasSize(1);
   }
 
   @Test
@@ -213,7 +228,7 @@ class PairFitTest {
 
   @Test
   void monoThatMustSurviveRulesSpacedOmnisOut() {
-    Wish wish = new Wish(80, OptionalDouble.of(2), Optional.empty());
+    Wish wish = new Wish(80, 0.5, OptionalDouble.of(2), Optional.empty());
     FitAnswer answer = ask(List.of(layout("spaced-omnis"), layout("mid-side")), 3, wish);
     assertThat(answer.whyNot())
         .anySatisfy(
@@ -232,7 +247,7 @@ class PairFitTest {
   @Test
   void theWishForRoomMovesTheStand() {
     Room room = new Room(655, 474, Octaves.filled(70), new Box(14, 9, 5.2), Air.at(21), 28);
-    Wish wish = new Wish(60, OptionalDouble.empty(), Optional.of(new Wish.Window(-4, -2)));
+    Wish wish = new Wish(60, 0.5, OptionalDouble.empty(), Optional.of(new Wish.Window(-4, -2)));
     Stand roaming = stand(new ParameterRange(1, 4, 5));
     FitQuestion question =
         new FitQuestion(
@@ -251,7 +266,7 @@ class PairFitTest {
     assertThat(answer.solutions())
         .allSatisfy(
             one -> assertThat(one.directToReverberantDb().orElseThrow()).isBetween(-4.0, -2.0));
-    Wish dry = new Wish(60, OptionalDouble.empty(), Optional.of(new Wish.Window(20, 30)));
+    Wish dry = new Wish(60, 0.5, OptionalDouble.empty(), Optional.of(new Wish.Window(20, 30)));
     FitQuestion hopeless =
         new FitQuestion(
             HORNS,
