@@ -34,7 +34,7 @@ final class Screen {
     for (Octave octave : Octave.all()) {
       transmitted[octave.ordinal()] =
           Level.powerRatio(-placed.barrier().transmissionLossDb().get(octave));
-      fresnelPerM[octave.ordinal()] = 2 * octave.midHz() / speedMPerS;
+      fresnelPerM[octave.ordinal()] = BarrierLoss.fresnelNumber(1, octave.midHz(), speedMPerS);
     }
   }
 
@@ -44,7 +44,7 @@ final class Screen {
     if (!between(from, to, detourM)) {
       return;
     }
-    boolean blocked = detourM[0] >= 0 && detourM[1] >= 0 && detourM[2] >= 0;
+    boolean blocked = blocked(detourM);
     for (int i = 0; i < energy.length; i++) {
       double passed = blocked ? transmitted[i] : 0;
       for (double detour : detourM) {
@@ -52,6 +52,11 @@ final class Screen {
       }
       energy[i] *= Math.min(passed, 1);
     }
+  }
+
+  /** Whether the straight line meets the panel. */
+  static boolean blocked(double[] detourM) {
+    return detourM[0] >= 0 && detourM[1] >= 0 && detourM[2] >= 0;
   }
 
   /**
