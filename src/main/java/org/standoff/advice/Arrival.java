@@ -64,6 +64,20 @@ public record Arrival(
     return new Arrival(position, peak, longTerm, longTerm.db() + aWeightingDb, shares);
   }
 
+  /** What arrives at another distance on the same line: the spectrum is the same. */
+  Arrival at(Placement placement, SourceLevel level, double distanceM) {
+    Radiator radiator = placement.radiator();
+    Position there = position.at(distanceM);
+    double changeDb = radiator.levelChangeDb(position.distanceM(), distanceM);
+    double spreadDb = Math.hypot(level.peak().spreadDb(), distanceSpreadDb(radiator, there));
+    return new Arrival(
+        there,
+        new UncertainDb(peak.typicalDb() + changeDb, spreadDb),
+        longTerm.plus(changeDb),
+        longTermDba + changeDb,
+        shares);
+  }
+
   private static Octaves heardShares(Spectrum spectrum, Placement placement, double angleDeg) {
     Octaves onAxis = spectrum.onAxisShares(placement.directivity());
     if (angleDeg == 0) {

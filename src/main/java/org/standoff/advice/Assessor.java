@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import org.standoff.acoustics.PeakSpl;
 import org.standoff.chain.Filter;
 import org.standoff.chain.Gain;
@@ -34,6 +35,24 @@ public final class Assessor {
       found.add(Arrival.of(question.placement(), question.level(), position));
     }
     this.arrivals = List.copyOf(found);
+  }
+
+  private Assessor(Question question, List<Arrival> arrivals) {
+    this.question = question;
+    this.arrivals = List.copyOf(arrivals);
+  }
+
+  /** The same question with each microphone at another distance, its angles unchanged, in m. */
+  Assessor at(DoubleUnaryOperator distanceM) {
+    List<Arrival> moved = new ArrayList<>(arrivals.size());
+    List<Position> positions = new ArrayList<>(arrivals.size());
+    for (Arrival arrival : arrivals) {
+      double otherM = distanceM.applyAsDouble(arrival.position().distanceM());
+      Arrival there = arrival.at(question.placement(), question.level(), otherM);
+      moved.add(there);
+      positions.add(there.position());
+    }
+    return new Assessor(question.at(positions), moved);
   }
 
   /** The question. */

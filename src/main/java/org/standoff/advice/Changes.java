@@ -113,12 +113,7 @@ public final class Changes {
   }
 
   private void moved(double byM) {
-    Question question = assessor.question();
-    List<Position> positions =
-        question.positions().stream()
-            .map(p -> p.at(Math.max(Limits.NEAREST_M, p.distanceM() + byM)))
-            .toList();
-    Assessor there = new Assessor(question.at(positions));
+    Assessor there = assessor.at(hereM -> Math.max(Limits.NEAREST_M, hereM + byM));
     PatternView view = there.viewOf(from);
     add(
         "distance",

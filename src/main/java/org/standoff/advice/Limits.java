@@ -1,6 +1,5 @@
 package org.standoff.advice;
 
-import java.util.List;
 import java.util.OptionalDouble;
 import org.standoff.chain.Gain;
 import org.standoff.chain.Headrooms;
@@ -28,8 +27,8 @@ public record Limits(
   /** Farthest distance that is looked at, in m. */
   public static final double FARTHEST_M = 30;
 
-  /** Halvings of the distance on a logarithmic scale: to half a millionth of it. */
-  private static final int HALVINGS = 24;
+  /** Halvings of the distance on a logarithmic scale: to a thousandth of it, 0.01 dB. */
+  private static final int HALVINGS = 13;
 
   /** The limits of settings that were assessed for a question. */
   public static Limits of(Assessor assessor, Assessment assessment) {
@@ -38,8 +37,8 @@ public record Limits(
     double left = leftAtLeastGainDb(assessor, assessment);
     double typical = loudestPeakDb(assessor);
     return new Limits(
-        nearestM(question, assessment, wanted),
-        nearestM(question, assessment, 0),
+        nearestM(assessor, assessment, wanted),
+        nearestM(assessor, assessment, 0),
         typical + left - wanted,
         typical + left);
   }
@@ -66,18 +65,18 @@ public record Limits(
   }
 
   private static OptionalDouble nearestM(
-      Question question, Assessment assessment, double neededDb) {
-    if (leftAtDb(question, assessment, FARTHEST_M) < neededDb) {
+      Assessor assessor, Assessment assessment, double neededDb) {
+    if (leftAtDb(assessor, assessment, FARTHEST_M) < neededDb) {
       return OptionalDouble.empty();
     }
-    if (leftAtDb(question, assessment, NEAREST_M) >= neededDb) {
+    if (leftAtDb(assessor, assessment, NEAREST_M) >= neededDb) {
       return OptionalDouble.of(NEAREST_M);
     }
     double near = Math.log(NEAREST_M);
     double far = Math.log(FARTHEST_M);
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (near + far) / 2;
-      if (leftAtDb(question, assessment, Math.exp(middle)) >= neededDb) {
+      if (leftAtDb(assessor, assessment, Math.exp(middle)) >= neededDb) {
         far = middle;
       } else {
         near = middle;
@@ -86,9 +85,8 @@ public record Limits(
     return OptionalDouble.of(Math.exp(far));
   }
 
-  private static double leftAtDb(Question question, Assessment assessment, double distanceM) {
-    List<Position> here = question.positions().stream().map(p -> p.at(distanceM)).toList();
-    Assessor there = new Assessor(question.at(here));
+  private static double leftAtDb(Assessor assessor, Assessment assessment, double distanceM) {
+    Assessor there = assessor.at(here -> distanceM);
     PatternView view = there.viewOf(assessment);
     return there.levels(assessment.microphone(), view, assessment.settings()).guarded().leastDb();
   }
