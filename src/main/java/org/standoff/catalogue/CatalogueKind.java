@@ -1,6 +1,5 @@
 package org.standoff.catalogue;
 
-import java.util.List;
 import java.util.Map;
 
 /**
@@ -36,11 +35,6 @@ public interface CatalogueKind<T> {
    * Tells what is wrong inside the item that no schema can see, and which references lead nowhere.
    */
   default void check(Item<T> item, CheckScope scope) {}
-
-  /** What a list of items can be narrowed by, besides pack and free text. */
-  default List<ItemFilter<T>> filters() {
-    return List.of();
-  }
 
   /** What a row of a list tells besides id and title: flat, names with their unit, same for all. */
   default Map<String, Object> summary(T value) {

@@ -2,23 +2,18 @@ package org.standoff.catalogue.kind;
 
 import jakarta.inject.Singleton;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import org.standoff.acoustics.PatternName;
 import org.standoff.catalogue.CatalogueKind;
 import org.standoff.catalogue.CheckScope;
 import org.standoff.catalogue.Item;
-import org.standoff.catalogue.ItemFilter;
 import org.standoff.catalogue.ItemId;
 import org.standoff.catalogue.Sheet;
-import org.standoff.chain.Address;
 import org.standoff.chain.Microphone;
-import org.standoff.chain.PadPosition;
 import org.standoff.chain.PatternFigures;
-import org.standoff.chain.Transducer;
 
 /** Microphones as their sheets describe them. */
 @Singleton
@@ -73,38 +68,6 @@ public class MicrophoneKind implements CatalogueKind<Microphone> {
   }
 
   @Override
-  public List<ItemFilter<Microphone>> filters() {
-    return List.of(
-        ItemFilter.word(
-            "pattern",
-            List.of(PatternName.values()),
-            PatternName::id,
-            (microphone, name) -> patterns(microphone).anyMatch(p -> p.name() == name)),
-        ItemFilter.word(
-            "transducer",
-            List.of(Transducer.values()),
-            Transducer::id,
-            (microphone, transducer) -> microphone.transducer() == transducer),
-        ItemFilter.word(
-            "address",
-            List.of(Address.values()),
-            Address::id,
-            (microphone, address) -> microphone.address() == address),
-        ItemFilter.word(
-            "pad_position",
-            List.of(PadPosition.values()),
-            PadPosition::id,
-            (microphone, position) ->
-                microphone.pads().stream().anyMatch(pad -> pad.position() == position)),
-        ItemFilter.number(
-            "max_self_noise_dba",
-            (microphone, most) -> selfNoises(microphone).anyMatch(noise -> noise <= most)),
-        ItemFilter.number(
-            "min_maximum_spl_db",
-            (microphone, least) -> microphone.maximumSpl().level().db() >= least));
-  }
-
-  @Override
   public Map<String, Object> summary(Microphone microphone) {
     Map<String, Object> row = new LinkedHashMap<>();
     row.put("transducer", microphone.transducer().id());
@@ -120,7 +83,7 @@ public class MicrophoneKind implements CatalogueKind<Microphone> {
     return microphone.outputs().stream().flatMap(output -> output.patterns().stream());
   }
 
-  private static java.util.stream.DoubleStream selfNoises(Microphone microphone) {
+  private static DoubleStream selfNoises(Microphone microphone) {
     return patterns(microphone)
         .map(PatternFigures::selfNoiseDba)
         .filter(OptionalDouble::isPresent)

@@ -4,12 +4,10 @@ import jakarta.inject.Singleton;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.standoff.acoustics.Purpose;
 import org.standoff.acoustics.Source;
 import org.standoff.catalogue.CatalogueKind;
 import org.standoff.catalogue.CheckScope;
 import org.standoff.catalogue.Item;
-import org.standoff.catalogue.ItemFilter;
 import org.standoff.catalogue.ItemId;
 import org.standoff.catalogue.Sheet;
 
@@ -56,17 +54,6 @@ public class SourceKind implements CatalogueKind<Source> {
         scope.fault(place + i, self, "another source than this one");
       }
     }
-  }
-
-  @Override
-  public List<ItemFilter<Source>> filters() {
-    return List.of(
-        ItemFilter.word(
-            "purpose",
-            List.of(Purpose.values()),
-            Purpose::id,
-            (source, purpose) ->
-                source.placements().values().stream().anyMatch(p -> p.purpose() == purpose)));
   }
 
   @Override

@@ -35,8 +35,7 @@ final class FileReading {
       if (this.kinds.put(kind.folder(), kind) != null) {
         throw new IllegalStateException("Two kinds want the folder " + kind.folder());
       }
-      schemas.put(
-          kind.folder(), SchemaCheck.of(kind.schemaResource(), kind.getClass().getClassLoader()));
+      schemas.put(kind.folder(), SchemaCheck.of(kind));
     }
   }
 

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.standoff.catalogue.CatalogueKind;
 import org.standoff.catalogue.NearMiss;
 
 /** Checks a tree against a JSON Schema, compiled once, and says what is wrong in our own words. */
@@ -28,6 +29,11 @@ final class SchemaCheck {
     this.root = root;
     this.schema = REGISTRY.getSchema(root);
     schema.initializeValidators();
+  }
+
+  /** The schema of a kind. */
+  static SchemaCheck of(CatalogueKind<?> kind) {
+    return of(kind.schemaResource(), kind.getClass().getClassLoader());
   }
 
   /**

@@ -41,13 +41,21 @@ public class Conditional {
     headers.putSingle(HttpHeaders.CACHE_CONTROL, caching(reading, resource));
     headers.putSingle(HttpHeaders.VARY, "Accept, Accept-Encoding");
     MediaType type = response.getMediaType();
-    byte[] bytes = bytes(response.getEntity(), type);
+    Tagged named = response.getEntity() instanceof Tagged tagged ? tagged : null;
+    byte[] bytes = bytes(named == null ? response.getEntity() : named.body(), type);
     if (bytes == null) {
       return;
     }
-    String tag = EntityTags.of(bytes, String.valueOf(type), takesCompressed(request));
+    boolean coded = takesCompressed(request);
+    String tag =
+        named == null
+            ? EntityTags.of(bytes, String.valueOf(type), coded)
+            : EntityTags.inCoding(named.tag(), coded);
     headers.putSingle(HttpHeaders.ETAG, tag);
-    if (reading && EntityTags.matches(request.getHeaderString(HttpHeaders.IF_NONE_MATCH), tag)) {
+    String known = request.getHeaderString(HttpHeaders.IF_NONE_MATCH);
+    boolean current =
+        EntityTags.matches(known, tag) || named != null && EntityTags.matches(known, named.tag());
+    if (reading && current) {
       response.setStatus(NOT_MODIFIED);
       response.setEntity(null);
     } else {

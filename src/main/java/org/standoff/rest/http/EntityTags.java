@@ -33,6 +33,11 @@ public final class EntityTags {
     return '"' + Base64.getUrlEncoder().withoutPadding().encodeToString(cut) + '"';
   }
 
+  /** The tag of the same answer where the caller takes it compressed: another representation. */
+  static String inCoding(String tag, boolean coded) {
+    return coded ? tag.substring(0, tag.length() - 1) + "-coded\"" : tag;
+  }
+
   /**
    * Whether the caller's {@code If-None-Match} names this tag. The comparison is the weak one,
    * which RFC 9110, 13.1.2 wants here.
