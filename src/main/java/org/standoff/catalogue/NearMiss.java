@@ -18,7 +18,10 @@ public final class NearMiss {
 
   private NearMiss() {}
 
-  /** The known name with the fewest slips (letters put in, left out or changed), if it is near. */
+  /**
+   * The known name with the fewest slips (letters put in, left out, changed or swapped), if it is
+   * near.
+   */
   public static Optional<String> of(String found, Collection<String> known) {
     if (found.length() > LONGEST) {
       return Optional.empty();
@@ -33,21 +36,28 @@ public final class NearMiss {
         .map(Candidate::name);
   }
 
-  /** Edit distance (Levenshtein 1966) by rows. */
+  /** Edit distance with neighbours swapped (Damerau 1964), each part of a text altered once. */
   private static int slips(String a, String b) {
-    int[] above = new int[b.length() + 1];
-    for (int j = 0; j < above.length; j++) {
-      above[j] = j;
+    int[][] table = new int[a.length() + 1][b.length() + 1];
+    for (int i = 0; i <= a.length(); i++) {
+      table[i][0] = i;
+    }
+    for (int j = 0; j <= b.length(); j++) {
+      table[0][j] = j;
     }
     for (int i = 1; i <= a.length(); i++) {
-      int[] row = new int[b.length() + 1];
-      row[0] = i;
       for (int j = 1; j <= b.length(); j++) {
-        int change = above[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        row[j] = Math.min(change, 1 + Math.min(above[j], row[j - 1]));
+        boolean same = a.charAt(i - 1) == b.charAt(j - 1);
+        int least = table[i - 1][j - 1] + (same ? 0 : 1);
+        least = Math.min(least, 1 + Math.min(table[i - 1][j], table[i][j - 1]));
+        boolean swapped =
+            i > 1
+                && j > 1
+                && a.charAt(i - 1) == b.charAt(j - 2)
+                && a.charAt(i - 2) == b.charAt(j - 1);
+        table[i][j] = swapped ? Math.min(least, table[i - 2][j - 2] + 1) : least;
       }
-      above = row;
     }
-    return above[b.length()];
+    return table[a.length()][b.length()];
   }
 }

@@ -13,10 +13,10 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.microprofile.openapi.annotations.enums.ParameterIn;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
+import org.standoff.catalogue.NearMiss;
 import org.standoff.rest.problem.Fault;
 import org.standoff.rest.problem.FaultCode;
 import org.standoff.rest.problem.InvalidRequest;
-import org.standoff.rest.problem.NearMiss;
 
 /**
  * Refuses query parameters that the operation doesn't know: a misspelt one must not pass silently.

@@ -10,9 +10,9 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.standoff.catalogue.NearMiss;
 import org.standoff.rest.problem.Fault;
 import org.standoff.rest.problem.FaultCode;
-import org.standoff.rest.problem.NearMiss;
 
 /** Says in the caller's words why a member could not be read. */
 final class MappingFault {

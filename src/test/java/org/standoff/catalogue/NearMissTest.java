@@ -1,4 +1,4 @@
-package org.standoff.rest.problem;
+package org.standoff.catalogue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
