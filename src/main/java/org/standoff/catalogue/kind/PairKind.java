@@ -2,16 +2,13 @@ package org.standoff.catalogue.kind;
 
 import jakarta.inject.Singleton;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import org.standoff.acoustics.PatternName;
 import org.standoff.catalogue.CatalogueKind;
-import org.standoff.catalogue.ItemFilter;
 import org.standoff.catalogue.ItemId;
 import org.standoff.catalogue.Sheet;
 import org.standoff.pairs.PairLayout;
 import org.standoff.pairs.Parameter;
-import org.standoff.pairs.Technique;
 
 /** Stereo layouts. */
 @Singleton
@@ -35,21 +32,6 @@ public class PairKind implements CatalogueKind<PairLayout> {
   @Override
   public PairLayout read(ItemId id, Sheet sheet) {
     return PairReader.read(id.toString(), sheet);
-  }
-
-  @Override
-  public List<ItemFilter<PairLayout>> filters() {
-    return List.of(
-        ItemFilter.word(
-            "technique",
-            List.of(Technique.values()),
-            Technique::id,
-            (layout, technique) -> layout.technique() == technique),
-        ItemFilter.word(
-            "pattern",
-            List.of(PatternName.values()),
-            PatternName::id,
-            (layout, pattern) -> layout.patterns().contains(pattern)));
   }
 
   @Override

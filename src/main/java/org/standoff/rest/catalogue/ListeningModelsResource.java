@@ -1,0 +1,70 @@
+package org.standoff.rest.catalogue;
+
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.standoff.catalogue.kind.ListeningModelKind;
+import org.standoff.rest.http.CacheFor;
+import org.standoff.rest.http.Page;
+import org.standoff.rest.http.ReadsQuery;
+import org.standoff.rest.http.Tagged;
+import org.standoff.rest.media.CsvTable;
+
+/** Listening studies of the packs in use. */
+@Path("/v1/listening-models")
+@Tag(name = "catalogue")
+public class ListeningModelsResource {
+
+  private final ItemListing listing;
+  private final ListeningModelKind kind;
+
+  ListeningModelsResource(ItemListing listing, ListeningModelKind kind) {
+    this.listing = listing;
+    this.kind = kind;
+  }
+
+  @GET
+  @Produces(MediaType.APPLICATION_JSON)
+  @ReadsQuery(PlainQuery.class)
+  @CacheFor(seconds = PacksResource.FRESH_S)
+  @Operation(
+      operationId = "listListeningModels",
+      summary = "Listening studies of the packs in use",
+      description = "In the order of their ids. As text/csv the whole list, without pages.")
+  public Page<ItemRow> list(@Context UriInfo uri) {
+    return listing.page(kind, PlainQuery.class, uri);
+  }
+
+  @GET
+  @Produces(CsvTable.MEDIA_TYPE)
+  @ReadsQuery(PlainQuery.class)
+  @CacheFor(seconds = PacksResource.FRESH_S)
+  @Operation(hidden = true)
+  public String table(@Context UriInfo uri) {
+    return listing.csv(kind, PlainQuery.class, uri);
+  }
+
+  @GET
+  @Path("/{pack}/{item}")
+  @Produces(MediaType.APPLICATION_JSON)
+  @CacheFor(seconds = PacksResource.FRESH_S)
+  @Operation(
+      operationId = "getListeningModel",
+      summary = "A listening study as its file describes it")
+  @APIResponse(
+      responseCode = "200",
+      description = "The study; /schemas/listening-model.json describes its members",
+      content = @Content(schema = @Schema(implementation = CatalogueItem.class)))
+  public Tagged item(@PathParam("pack") String pack, @PathParam("item") String item) {
+    return listing.item(kind, pack, item);
+  }
+}
