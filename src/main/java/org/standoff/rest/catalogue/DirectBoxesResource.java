@@ -10,6 +10,7 @@ import jakarta.ws.rs.core.UriInfo;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.standoff.catalogue.kind.DirectBoxKind;
@@ -62,7 +63,11 @@ public class DirectBoxesResource {
       responseCode = "200",
       description = "The direct box; /schemas/direct-box.json describes its members",
       content = @Content(schema = @Schema(implementation = CatalogueItem.class)))
-  public Tagged item(@PathParam("pack") String pack, @PathParam("item") String item) {
+  public Tagged item(
+      @Parameter(description = "Name of the pack", example = "core") @PathParam("pack") String pack,
+      @Parameter(description = "Name of the item in the pack", example = "di-active-1")
+          @PathParam("item")
+          String item) {
     return listing.item(kind, pack, item);
   }
 }

@@ -70,7 +70,9 @@ public class PacksResource {
       responseCode = "200",
       description = "The pack",
       content = @Content(schema = @Schema(implementation = PackView.class)))
-  public Tagged pack(@PathParam("pack") String pack) {
+  public Tagged pack(
+      @Parameter(description = "Name of the pack", example = "core") @PathParam("pack")
+          String pack) {
     Catalogue catalogue = current.get();
     PackView view =
         catalogue.pack(pack).map(PackView::of).orElseThrow(() -> unknown(pack, catalogue));
