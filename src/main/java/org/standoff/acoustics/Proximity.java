@@ -28,7 +28,8 @@ public final class Proximity {
     double gradient = pattern.gradientPart() * cosTheta;
     double pressure = filled(pattern.pressure(cosTheta));
     double kr = 2 * Math.PI * hz / speedMPerS * distanceM;
-    return Level.ofAmplitudeRatio(Math.hypot(pressure, gradient / kr) / pressure);
+    double quadrature = gradient / kr;
+    return Level.ofPowerRatio(1 + quadrature * quadrature / (pressure * pressure));
   }
 
   /**
@@ -42,11 +43,12 @@ public final class Proximity {
   public static double pistonDb(
       Polar pattern, double cosTheta, double radiusM, double z, double hz, double speedMPerS) {
     double gradient = pattern.gradientPart() * cosTheta;
-    double rimM = Math.hypot(z, radiusM);
+    double rimM = Math.sqrt(z * z + radiusM * radiusM);
     double inPhase = filled(pattern.omniPart() + gradient * (1 + z / rimM) / 2);
     double quadrature = gradient / (2 * Math.PI * hz / speedMPerS * rimM);
-    return Level.ofAmplitudeRatio(
-        Math.hypot(inPhase, quadrature) / filled(pattern.pressure(cosTheta)));
+    double pressure = filled(pattern.pressure(cosTheta));
+    return Level.ofPowerRatio(
+        (inPhase * inPhase + quadrature * quadrature) / (pressure * pressure));
   }
 
   /**
