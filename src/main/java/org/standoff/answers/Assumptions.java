@@ -1,12 +1,14 @@
 package org.standoff.answers;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** Gathers, in words, what a question left open and how it was filled. */
 public final class Assumptions {
-  private final List<String> told = new ArrayList<>();
+  /** What two steps both had to fill is told once. */
+  private final Set<String> told = new LinkedHashSet<>();
 
   /** Notes one, with figures. */
   public void add(String words, Object... figures) {
