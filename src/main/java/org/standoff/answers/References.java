@@ -20,13 +20,12 @@ import org.standoff.catalogue.PackStatus;
  * the way, so that one round trip is enough to mend the question.
  */
 public final class References {
-  /** The pack, so to speak, of what comes with a question: {@code inline/1}, {@code inline/2}. */
+  /** The pack, so to speak, of what comes with a question: {@code inline/microphones-0}. */
   private static final String INLINE_PACK = "inline";
 
   private final Catalogue catalogue;
   private final InlineItems inline;
   private final List<QuestionFault> faults = new ArrayList<>();
-  private int inlineCount;
 
   public References(Catalogue catalogue, InlineItems inline) {
     this.catalogue = catalogue;
@@ -62,14 +61,14 @@ public final class References {
       return byId(type, node.textValue(), pointer);
     }
     if (node.isObject()) {
-      ItemId id = new ItemId(INLINE_PACK, String.valueOf(++inlineCount));
+      ItemId id = new ItemId(INLINE_PACK, pointer.substring(1).replace('/', '-'));
       return inline
           .read(type, id, node, pointer, faults::add)
           .map(item -> new Resolved<>(id.toString(), item));
     }
     fault(
         QuestionFault.of(pointer, QuestionFault.Kind.WRONG_TYPE, "Give an id, or the item itself.")
-            .found(node.getNodeType())
+            .found(node)
             .allowed("an id (pack/item) or an object"));
     return Optional.empty();
   }
