@@ -9,7 +9,6 @@ import org.standoff.advice.Caution;
 import org.standoff.advice.Change;
 import org.standoff.advice.Cure;
 import org.standoff.advice.Limits;
-import org.standoff.advice.OneInput;
 import org.standoff.advice.Ranked;
 import org.standoff.advice.Reason;
 import org.standoff.advice.Refusal;
@@ -44,7 +43,7 @@ public record SettingsAnswer(
     List<Refusal> whyNot,
     int whyNotCount,
     List<Compared> compared,
-    Optional<OneInput> oneInput,
+    Optional<DoublesOnOneInput> oneInput,
     List<Caution> cautions,
     Optional<String> customForComparison,
     Basis basis) {

@@ -25,6 +25,7 @@ import org.standoff.advice.Ranked;
 import org.standoff.advice.Reasons;
 import org.standoff.answers.AnswerContext;
 import org.standoff.answers.Basis;
+import org.standoff.answers.Played;
 import org.standoff.answers.Range;
 import org.standoff.answers.References;
 import org.standoff.chain.Microphone;
@@ -63,7 +64,7 @@ public class SettingsAnswers {
         resolved.microphones().size(),
         advice.refused().stream().limit(MOST_WHY_NOT).toList(),
         advice.refused().size(),
-        compared(references, adviser.assessor(), resolved, asked),
+        resolved.given().stream().map(given -> compared(adviser.assessor(), given)).toList(),
         oneInput(resolved, shown),
         Cautions.ofPlace(question, adviser.assessor().arrivals().get(0)),
         question.placement().custom(),
@@ -140,39 +141,20 @@ public class SettingsAnswers {
             stand.standKg(),
             stand.footEdgeM(),
             stand.counterArmM());
-    return OptionalDouble.of(balance.counterMassKg());
-  }
-
-  private static List<SettingsAnswer.Compared> compared(
-      References references,
-      Assessor assessor,
-      ResolvedSettingsQuestion resolved,
-      SettingsQuestion asked) {
-    List<SettingsAnswer.Compared> lines = new ArrayList<>();
-    if (asked.settings() == null || asked.settings().isEmpty()) {
-      return lines;
-    }
-    Microphone microphone = resolved.microphones().iterator().next();
-    for (int i = 0; i < asked.settings().size(); i++) {
-      GivenSettings given = asked.settings().get(i);
-      Optional<Settings> settings =
-          new GivenSettingsResolver(
-                  references, microphone, resolved.question().preamp(), "/settings/" + i)
-              .resolve(given);
-      settings.ifPresent(s -> lines.add(compared(assessor, microphone, s, given)));
-    }
-    references.refuseFaulty();
-    return lines;
+    // less than nothing: the stand holds without
+    return OptionalDouble.of(Math.max(0, balance.counterMassKg()));
   }
 
   private static SettingsAnswer.Compared compared(
-      Assessor assessor, Microphone microphone, Settings settings, GivenSettings given) {
+      Assessor assessor, ResolvedSettingsQuestion.Given given) {
+    Microphone microphone = given.microphone();
+    Settings settings = given.settings();
     Assessment assessment =
         assessor.assess(
             microphone,
             assessor.view(microphone, settings.outputId(), settings.pattern()),
             settings,
-            given.gainDb() == null ? OptionalDouble.empty() : OptionalDouble.of(given.gainDb()));
+            given.gainDb());
     AssessmentView view = new AssessmentView(assessor, assessment);
     return new SettingsAnswer.Compared(
         microphone.id(),
@@ -187,13 +169,22 @@ public class SettingsAnswers {
         view.hears());
   }
 
-  private static Optional<OneInput> oneInput(
+  private static Optional<DoublesOnOneInput> oneInput(
       ResolvedSettingsQuestion resolved, List<Ranked> shown) {
     if (resolved.doubles().isEmpty() || shown.isEmpty()) {
       return Optional.empty();
     }
-    List<Assessor> assessors = resolved.doubles().stream().map(Assessor::new).toList();
-    return Optional.of(OneInput.of(assessors, shown.get(0).assessment()));
+    List<Played> played = new ArrayList<>();
+    List<Assessor> assessors = new ArrayList<>();
+    played.add(resolved.played());
+    assessors.add(new Assessor(resolved.question()));
+    for (ResolvedSettingsQuestion.Doubled doubled : resolved.doubles()) {
+      played.add(doubled.played());
+      assessors.add(new Assessor(doubled.question()));
+    }
+    Assessment best = shown.get(0).assessment();
+    return Optional.of(
+        DoublesOnOneInput.of(best.microphone().id(), played, OneInput.of(assessors, best)));
   }
 
   private Basis basis(References references, ResolvedSettingsQuestion resolved) {

@@ -1,28 +1,26 @@
 package org.standoff.answers.settings;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.standoff.acoustics.Air;
+import org.standoff.acoustics.Placement;
 import org.standoff.acoustics.Purpose;
 import org.standoff.acoustics.Room;
-import org.standoff.acoustics.Source;
 import org.standoff.advice.HouseStyle;
 import org.standoff.advice.LinePhantom;
+import org.standoff.advice.Neighbour;
 import org.standoff.advice.Position;
 import org.standoff.advice.Question;
-import org.standoff.advice.Surroundings;
 import org.standoff.answers.Assumptions;
 import org.standoff.answers.Played;
 import org.standoff.answers.QuestionFault;
 import org.standoff.answers.References;
 import org.standoff.answers.Resolved;
 import org.standoff.answers.Styles;
+import org.standoff.catalogue.NearMiss;
 import org.standoff.chain.Microphone;
 import org.standoff.chain.Preamp;
 
@@ -59,46 +57,56 @@ final class SettingsResolver {
             asked.guardedPercentile(),
             asked.wantedHeadroomDb(),
             asked.targetPeakDbfs());
-    Collection<Microphone> microphones = microphones();
+    MicrophonesResolver microphones = new MicrophonesResolver(references, asked, assumptions);
+    Collection<Microphone> candidates = microphones.candidates();
     Optional<Resolved<Room>> room = room(style);
-    if (played.isEmpty() || preamp.isEmpty() || style.isEmpty()) {
-      references.refuseFaulty();
-      throw new IllegalStateException("what can't be resolved is a fault");
-    }
-    double distanceM = distanceM(played.get());
-    Air air =
-        Airs.resolve(
-            asked.temperatureC(),
-            asked.relativeHumidityPercent(),
-            room.map(Resolved::item),
-            assumptions);
-    Surroundings around =
-        new SurroundingsResolver(references, asked, style.get(), assumptions)
-            .resolve(room.map(Resolved::item));
-    List<Purpose> companions = companions(played.get());
-    Question question =
-        new Question(
-            played.get().placement(),
-            played.get().level(),
-            played.get().power(),
-            positions(distanceM),
-            companions,
-            preamp.get().item(),
-            inLinePads(),
-            asked.phantom() == null ? LinePhantom.FREE : asked.phantom(),
-            around,
-            air,
-            style.get());
-    List<Question> doubles = doubles(question);
+    List<Neighbour> neighbours =
+        new NeighboursResolver(references, assumptions).resolve(asked.neighbours());
+    List<PlayedAt> doubles = doubles();
+    List<ResolvedSettingsQuestion.Given> given =
+        preamp.map(p -> microphones.given(candidates, p.item())).orElse(List.of());
+    played.ifPresent(this::checkCompanions);
+    // every reference has been looked at by now, so that one round trip tells all faults
     references.refuseFaulty();
+    Question question =
+        question(
+            played.orElseThrow(),
+            preamp.orElseThrow().item(),
+            room.map(Resolved::item),
+            neighbours,
+            style.orElseThrow());
     return new ResolvedSettingsQuestion(
         question,
         played.get(),
-        microphones,
-        doubles,
+        candidates,
+        doubled(question, doubles),
+        given,
         preamp.get().id(),
         room.map(Resolved::id),
         assumptions);
+  }
+
+  private Question question(
+      Played played,
+      Preamp preamp,
+      Optional<Room> room,
+      List<Neighbour> neighbours,
+      HouseStyle style) {
+    double distanceM = distanceM(played);
+    Air air =
+        Airs.resolve(asked.temperatureC(), asked.relativeHumidityPercent(), room, assumptions);
+    return new Question(
+        played.placement(),
+        played.level(),
+        played.power(),
+        positions(distanceM),
+        companions(played),
+        preamp,
+        inLinePads(),
+        asked.phantom() == null ? LinePhantom.FREE : asked.phantom(),
+        new SurroundingsResolver(asked, style, assumptions).resolve(room, neighbours),
+        air,
+        style);
   }
 
   private Optional<Played> told(Played played) {
@@ -140,31 +148,33 @@ final class SettingsResolver {
     return positions;
   }
 
-  private List<Purpose> companions(Played played) {
-    List<Purpose> purposes = new ArrayList<>();
+  private void checkCompanions(Played played) {
     List<String> named = asked.companions() == null ? List.of() : asked.companions();
+    List<String> others =
+        played.source().placements().keySet().stream()
+            .filter(id -> !id.equals(played.placement().id()))
+            .toList();
     for (int i = 0; i < named.size(); i++) {
-      String pointer = "/companions/" + i;
-      String name = named.get(i);
-      Source of = played.source();
-      if (of.placements().containsKey(name) && !name.equals(played.placement().id())) {
-        purposes.add(of.placements().get(name).purpose());
-      } else {
+      if (!others.contains(named.get(i))) {
         references.fault(
             QuestionFault.of(
-                    pointer,
+                    "/companions/" + i,
                     QuestionFault.Kind.UNKNOWN_VALUE,
                     "A companion is another placement of the same source.")
-                .found(name)
+                .found(named.get(i))
                 .allowed(
-                    String.join(
-                        ", ",
-                        of.placements().keySet().stream()
-                            .filter(id -> !id.equals(played.placement().id()))
-                            .toList())));
+                    others.isEmpty() ? "none: it has one placement" : String.join(", ", others))
+                .suggestion(NearMiss.of(named.get(i), others)));
       }
     }
-    return purposes;
+  }
+
+  private List<Purpose> companions(Played played) {
+    List<String> named = asked.companions() == null ? List.of() : asked.companions();
+    return played.source().placements().values().stream()
+        .filter(placement -> named.contains(placement.id()))
+        .map(Placement::purpose)
+        .toList();
   }
 
   private List<Double> inLinePads() {
@@ -173,58 +183,14 @@ final class SettingsResolver {
         : asked.inLinePadsDb().stream().distinct().sorted().toList();
   }
 
-  private Collection<Microphone> microphones() {
-    int ways =
-        (asked.microphone() == null ? 0 : 1)
-            + (asked.microphones() == null ? 0 : 1)
-            + (asked.pack() == null ? 0 : 1);
-    if (ways > 1) {
-      references.fault(
-          QuestionFault.of(
-              asked.pack() == null ? "/microphones" : "/pack",
-              QuestionFault.Kind.CONTRADICTION,
-              "Give microphone, microphones or pack, one of them."));
-      return List.of();
-    }
-    if (asked.settings() != null && asked.microphone() == null) {
-      references.fault(
-          QuestionFault.of(
-              "/microphone",
-              QuestionFault.Kind.MISSING,
-              "Settings are compared on one microphone: say which."));
-    }
-    if (asked.microphone() != null) {
-      return byReference(List.of(asked.microphone()), "/microphone", false);
-    }
-    if (asked.microphones() != null) {
-      return byReference(asked.microphones(), "/microphones", true);
-    }
-    if (asked.pack() == null) {
-      assumptions.add("every microphone of the catalogue is looked at");
-    }
-    return references.all(Microphone.class, asked.pack(), "/pack");
-  }
+  /** A doubled source and the distance told for it. */
+  private record PlayedAt(Played played, @Nullable Double distanceM) {}
 
-  private Collection<Microphone> byReference(
-      List<JsonNode> nodes, String pointer, boolean indexed) {
-    // the same microphone named twice is one candidate
-    Map<String, Microphone> found = new LinkedHashMap<>();
-    for (int i = 0; i < nodes.size(); i++) {
-      references
-          .resolve(Microphone.class, nodes.get(i), indexed ? pointer + "/" + i : pointer)
-          .ifPresent(resolved -> found.put(resolved.id(), resolved.item()));
-    }
-    return found.values();
-  }
-
-  private List<Question> doubles(Question question) {
-    if (asked.doubles() == null || asked.doubles().isEmpty()) {
-      return List.of();
-    }
-    List<Question> all = new ArrayList<>();
-    all.add(question);
-    for (int i = 0; i < asked.doubles().size(); i++) {
-      DoubledSource doubled = asked.doubles().get(i);
+  private List<PlayedAt> doubles() {
+    List<DoubledSource> named = asked.doubles() == null ? List.of() : asked.doubles();
+    List<PlayedAt> all = new ArrayList<>();
+    for (int i = 0; i < named.size(); i++) {
+      DoubledSource doubled = named.get(i);
       references
           .played(
               doubled.source(),
@@ -232,9 +198,19 @@ final class SettingsResolver {
               doubled.dynamic(),
               doubled.levelOffsetDb(),
               "/doubles/" + i)
-          .ifPresent(played -> all.add(doubled(question, played, doubled.distanceM())));
+          .ifPresent(played -> all.add(new PlayedAt(played, doubled.distanceM())));
     }
     return all;
+  }
+
+  private static List<ResolvedSettingsQuestion.Doubled> doubled(
+      Question question, List<PlayedAt> doubles) {
+    return doubles.stream()
+        .map(
+            at ->
+                new ResolvedSettingsQuestion.Doubled(
+                    at.played(), doubled(question, at.played(), at.distanceM())))
+        .toList();
   }
 
   private static Question doubled(Question question, Played played, @Nullable Double distanceM) {
