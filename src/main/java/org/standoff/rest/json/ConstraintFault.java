@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import jakarta.validation.ConstraintViolation;
 import jakarta.validation.ElementKind;
 import jakarta.validation.Path;
+import java.util.Collection;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.standoff.rest.problem.Fault;
@@ -40,15 +41,31 @@ final class ConstraintFault {
         violation.getConstraintDescriptor().getAnnotation().annotationType().getSimpleName();
     FaultCode code = CODES.getOrDefault(constraint, FaultCode.CONTRADICTION);
     JsonPointer pointer = pointer(violation.getPropertyPath());
-    String name =
-        pointer.matches() ? "The request" : "'" + pointer.last().toString().substring(1) + "'";
     Fault fault =
-        Fault.atPointer(pointer.toString(), code, name + " " + violation.getMessage() + ".")
-            .allowed(allowed(constraint, violation.getConstraintDescriptor().getAttributes()));
-    return code == FaultCode.CONTRADICTION ? fault : fault.found(violation.getInvalidValue());
+        Fault.atPointer(
+                pointer.toString(), code, name(pointer) + " " + violation.getMessage() + ".")
+            .allowed(allowed(constraint, violation));
+    return code == FaultCode.CONTRADICTION
+        ? fault
+        : fault.found(found(violation.getInvalidValue()));
   }
 
-  private static @Nullable String allowed(String constraint, Map<String, Object> attributes) {
+  private static String name(JsonPointer pointer) {
+    if (pointer.matches()) {
+      return "The request";
+    }
+    return pointer.last().mayMatchElement()
+        ? "This entry"
+        : "'" + pointer.last().getMatchingProperty() + "'";
+  }
+
+  /** A list that is too long is told by its length. */
+  private static @Nullable Object found(@Nullable Object value) {
+    return value instanceof Collection<?> list ? list.size() + " entries" : value;
+  }
+
+  private static @Nullable String allowed(String constraint, ConstraintViolation<?> violation) {
+    Map<String, Object> attributes = violation.getConstraintDescriptor().getAttributes();
     boolean inclusive = !Boolean.FALSE.equals(attributes.get("inclusive"));
     return switch (constraint) {
       case "Min", "DecimalMin" ->
@@ -58,7 +75,11 @@ final class ConstraintFault {
       case "PositiveOrZero" -> "at least 0";
       case "Negative" -> "less than 0";
       case "NegativeOrZero" -> "at most 0";
-      case "Size" -> attributes.get("min") + " to " + attributes.get("max") + " entries";
+      case "Size" ->
+          attributes.get("min")
+              + " to "
+              + attributes.get("max")
+              + (violation.getInvalidValue() instanceof Collection ? " entries" : " characters");
       case "Pattern" -> String.valueOf(attributes.get("regexp"));
       default -> null;
     };

@@ -1,10 +1,13 @@
 package org.standoff.rest.json;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.AnnotationIntrospector;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
@@ -47,6 +50,8 @@ public class JsonSetup implements ObjectMapperCustomizer {
             mapper.getSerializationConfig().getAnnotationIntrospector(), new EnumSpelling()));
     mapper.registerModule(new AnswerModule());
     mapper.disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS);
+    // a reference that is null is left out, like every other member
+    mapper.configOverride(JsonNode.class).setSetterInfo(JsonSetter.Value.forValueNulls(Nulls.SKIP));
     mapper.enable(
         DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES,
         DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES,

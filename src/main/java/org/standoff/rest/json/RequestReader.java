@@ -90,11 +90,17 @@ public class RequestReader {
     } catch (StreamConstraintsException beyond) {
       throw malformed(at(beyond, LIMITS));
     } catch (JsonProcessingException unreadable) {
-      throw malformed(at(unreadable, unreadable.getOriginalMessage()));
+      throw malformed(at(unreadable, inOurWords(unreadable.getOriginalMessage())));
     } catch (IOException broken) {
       // bytes that are no UTF-8 at all
       throw malformed(Fault.atLine(1, 1, "The body is not text in UTF-8."));
     }
+  }
+
+  /** The library goes on to tell which switch of its own would let it pass. */
+  private static String inOurWords(String detail) {
+    int advice = detail.indexOf(": enable `");
+    return advice < 0 ? detail : detail.substring(0, advice);
   }
 
   private static Fault at(JsonProcessingException unreadable, String detail) {
