@@ -71,4 +71,15 @@ public enum Rounding {
     // plus zero: a negative zero would be written with its sign
     return Math.rint(value * steps) / steps + 0.0;
   }
+
+  /**
+   * The figure as a sheet or a script reads it: no exponent, no zeros at its end; empty for NaN and
+   * infinities.
+   */
+  public String plain(double value) {
+    if (!Double.isFinite(value)) {
+      return "";
+    }
+    return BigDecimal.valueOf(apply(value)).stripTrailingZeros().toPlainString();
+  }
 }

@@ -49,7 +49,7 @@ public final class CsvTable {
       return "";
     }
     if (value instanceof Double figure) {
-      return Double.isFinite(figure) ? Rounding.of(column).apply(figure) : "";
+      return Rounding.of(column).plain(figure);
     }
     return value instanceof Number ? value : harmless(value.toString());
   }

@@ -1,6 +1,5 @@
 package org.standoff.rest.media;
 
-import java.math.BigDecimal;
 import org.standoff.rest.json.Rounding;
 
 /**
@@ -16,7 +15,9 @@ public final class Line {
       text.append(' ');
     }
     String told =
-        value instanceof Double figure ? plain(Rounding.of(name).apply(figure)) : value.toString();
+        value instanceof Double figure
+            ? Rounding.of(name).plain(figure)
+            : value.toString().replaceAll("\\s+", " ");
     boolean quoted = told.indexOf(' ') >= 0 || told.isEmpty();
     text.append(name).append('=');
     text.append(quoted ? '"' + told.replace('"', '\'') + '"' : told);
@@ -26,10 +27,5 @@ public final class Line {
   /** The line, ended. */
   public String text() {
     return text + "\n";
-  }
-
-  private static String plain(double figure) {
-    BigDecimal shortest = BigDecimal.valueOf(figure).stripTrailingZeros();
-    return shortest.toPlainString();
   }
 }

@@ -29,4 +29,11 @@ class CsvTableTest {
     table.row(List.of("two \"heads\", one drum"));
     assertThat(table.text()).contains("\"two \"\"heads\"\", one drum\"");
   }
+
+  @Test
+  void figuresAreRoundedAndWrittenWithoutExponentOrEmptyDigits() {
+    CsvTable table = new CsvTable(List.of("pad_db", "clip_probability", "noise_dba"));
+    table.row(List.of(20.0, 0.00049, Double.NaN));
+    assertThat(table.text().lines().skip(1)).containsExactly("20,0.0005,");
+  }
 }
