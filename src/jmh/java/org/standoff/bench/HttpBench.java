@@ -63,8 +63,7 @@ public final class HttpBench {
     }
 
     long residentMb() {
-      try (Stream<String> lines =
-          Files.lines(Path.of("/proc/" + process.pid() + "/status"))) {
+      try (Stream<String> lines = Files.lines(Path.of("/proc/" + process.pid() + "/status"))) {
         return lines
             .filter(line -> line.startsWith("VmRSS:"))
             .map(line -> Long.parseLong(line.replaceAll("\\D", "")) / 1024)
@@ -186,8 +185,8 @@ public final class HttpBench {
     }
     Instant begun = Instant.now();
     List<String> folders =
-        List.of("-Dstandoff.catalogue.folders=" + Path.of("catalogue").toAbsolutePath() + ","
-            + folder);
+        List.of(
+            "-Dstandoff.catalogue.folders=" + Path.of("catalogue").toAbsolutePath() + "," + folder);
     try (Service service = start(folders)) {
       await(service, "/v1/microphones/many/m-9999");
       print("start with a pack of 10,000 files", seconds(begun) + " s");
