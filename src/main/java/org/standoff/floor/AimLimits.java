@@ -2,7 +2,6 @@ package org.standoff.floor;
 
 import java.util.List;
 import java.util.Map;
-import org.standoff.acoustics.Direction;
 
 /**
  * How far a microphone may be turned, switched and moved.
@@ -58,14 +57,15 @@ public record AimLimits(
     return new AimLimits(-180, 180, -90, 90, 0, List.of(), wantedLossDb, Map.of());
   }
 
-  /** Whether the aim lies within the angles. */
-  public boolean allow(Direction aim) {
-    double turned = aim.azimuthDeg() - azimuthFromDeg;
-    double within = turned - 360 * Math.floor(turned / 360);
-    boolean straightUp = Math.abs(aim.elevationDeg()) == 90;
-    return (within <= azimuthToDeg - azimuthFromDeg || straightUp)
-        && aim.elevationDeg() >= elevationFromDeg
-        && aim.elevationDeg() <= elevationToDeg;
+  /** Degrees by which angles leave the limits, on the shorter way round; 0 inside. */
+  double outsideDeg(double azimuthDeg, double elevationDeg) {
+    double from = azimuthDeg - azimuthFromDeg;
+    double turned = from - 360 * Math.floor(from / 360);
+    double range = azimuthToDeg - azimuthFromDeg;
+    double azimuth = turned <= range ? 0 : Math.min(turned - range, 360 - turned);
+    double elevation =
+        Math.max(Math.max(elevationFromDeg - elevationDeg, elevationDeg - elevationToDeg), 0);
+    return azimuth + elevation;
   }
 
   double weightDb(FloorSource source) {

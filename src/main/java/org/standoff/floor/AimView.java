@@ -91,7 +91,7 @@ final class AimView {
 
               @Override
               public double excessDb(double[] place) {
-                return excess(pattern, aim(place), outsideDeg(place));
+                return excess(pattern, aim(place), limits.outsideDeg(place[0], place[1]));
               }
             },
             new double[] {start.azimuthDeg(), start.elevationDeg()});
@@ -108,22 +108,8 @@ final class AimView {
 
   /** How far an aim is from being allowed; 0 or less is allowed. */
   double excess(FloorPattern pattern, Direction aim, double outsideDeg) {
-    double lost = leastWantedDb - (field.wantedDb(pattern, aim) - trimDb());
+    double lost = silent() ? 0 : leastWantedDb - (field.wantedDb(pattern, aim) - trimDb());
     return outsideDeg > 0 ? outsideDeg + Math.max(lost, 0) : lost;
-  }
-
-  /** Degrees by which angles leave the limits. */
-  double outsideDeg(double[] place) {
-    boolean around = limits.azimuthToDeg() - limits.azimuthFromDeg() >= 360;
-    double azimuth =
-        around
-            ? 0
-            : Math.max(
-                Math.max(limits.azimuthFromDeg() - place[0], place[0] - limits.azimuthToDeg()), 0);
-    double elevation =
-        Math.max(
-            Math.max(limits.elevationFromDeg() - place[1], place[1] - limits.elevationToDeg()), 0);
-    return azimuth + elevation;
   }
 
   static Direction aim(double[] place) {
@@ -131,7 +117,12 @@ final class AimView {
   }
 
   private double trimDb() {
-    return field.wantedOnAxisDb() - onAxisTodayDb;
+    return silent() ? 0 : field.wantedOnAxisDb() - onAxisTodayDb;
+  }
+
+  /** Nothing wanted sounds: then nothing of it can be lost. */
+  private boolean silent() {
+    return onAxisTodayDb == Double.NEGATIVE_INFINITY;
   }
 
   /** Today's aim, the wanted sources, and the lowest dips of the grid. */

@@ -22,9 +22,9 @@ public record Comb(double levelDifferenceDb, double delayMs, boolean inverted) {
     }
   }
 
-  /** Two levels of the same sound, whichever is louder. */
+  /** Two levels of the same sound, whichever is louder; −∞ twice counts as equal. */
   public static Comb of(double oneDb, double otherDb, double delayMs, boolean inverted) {
-    return new Comb(Math.abs(oneDb - otherDb), Math.abs(delayMs), inverted);
+    return new Comb(oneDb == otherDb ? 0 : Math.abs(oneDb - otherDb), Math.abs(delayMs), inverted);
   }
 
   /** The level difference at which the ripple is {@code rippleDb} > 0. */

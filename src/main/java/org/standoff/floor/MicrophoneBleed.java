@@ -18,7 +18,7 @@ import org.standoff.acoustics.Level;
  * @param isolationDb direct sound wanted over everything unwanted; empty for a room microphone and
  *     where nothing unwanted sounds
  * @param faderDb gain in the mix; added to any of the levels it gives the level there
- * @param offenders unwanted sources, loudest first
+ * @param offenders unwanted sources that sound, loudest first
  */
 public record MicrophoneBleed(
     String microphoneId,
@@ -79,9 +79,10 @@ public record MicrophoneBleed(
       double nearestM) {
     List<Offender> offenders = new ArrayList<>();
     for (int i = 0; i < row.size(); i++) {
-      if (!microphone.wanted().isEmpty() && !microphone.wants(plan.sources().get(i))) {
-        BleedCell cell = row.get(i);
-        double totalDb = cell.total().overallDb();
+      BleedCell cell = row.get(i);
+      double totalDb = cell.total().overallDb();
+      boolean unwanted = !microphone.wanted().isEmpty() && !microphone.wants(plan.sources().get(i));
+      if (unwanted && totalDb > Double.NEGATIVE_INFINITY) {
         double ratio = cell.pathM() / nearestM;
         offenders.add(
             new Offender(

@@ -19,13 +19,17 @@ public record PlacedBarrier(Barrier barrier, double xM, double yM, double facing
     }
   }
 
-  /** Half way between two places, across the line that joins them. */
-  public static PlacedBarrier between(Barrier barrier, Point3 one, Point3 other) {
+  /**
+   * Across the line from one place to another.
+   *
+   * @param share of the way at which it stands, 0 to 1
+   */
+  public static PlacedBarrier across(Barrier barrier, Point3 from, Point3 to, double share) {
     return new PlacedBarrier(
         barrier,
-        (one.xM() + other.xM()) / 2,
-        (one.yM() + other.yM()) / 2,
-        one.directionTo(other).azimuthDeg());
+        from.xM() + share * (to.xM() - from.xM()),
+        from.yM() + share * (to.yM() - from.yM()),
+        from.directionTo(to).azimuthDeg());
   }
 
   /** Where the face looks. */

@@ -64,9 +64,7 @@ final class ReachSearch {
         double outsideM = outsideM(place);
         return outsideM > 0
             ? OUTSIDE_DB_PER_M * (1 + outsideM)
-            : view(place)
-                .excess(
-                    pattern, aim(place), standing.outsideDeg(new double[] {place[3], place[4]}));
+            : view(place).excess(pattern, aim(place), limits.outsideDeg(place[3], place[4]));
       }
     };
   }

@@ -107,11 +107,8 @@ public final class Remedies {
   private void barrier(Barrier barrier, FloorSource offending) {
     Optional<Remedy> best = Optional.empty();
     for (double share : BARRIER_SHARES) {
-      Point3 from = microphone.position();
-      Point3 to = offending.position();
-      Direction across = from.directionTo(to);
-      Point3 foot = from.moved(across, share * from.distanceToM(to));
-      PlacedBarrier placed = new PlacedBarrier(barrier, foot.xM(), foot.yM(), across.azimuthDeg());
+      PlacedBarrier placed =
+          PlacedBarrier.across(barrier, microphone.position(), offending.position(), share);
       FloorPlan behind = plan.plus(placed);
       if (behind.faults().isEmpty()) {
         Remedy tried =
@@ -122,8 +119,8 @@ public final class Remedies {
                     Locale.ROOT,
                     "put %s at (%.1f, %.1f) m, across the line to %s",
                     barrier.title(),
-                    foot.xM(),
-                    foot.yM(),
+                    placed.xM(),
+                    placed.yM(),
                     offending.title()),
                 heard(behind, microphone),
                 Optional.empty(),

@@ -3,7 +3,7 @@
  * what can cure it. Metres in the room, degrees of azimuth positive to the left, milliseconds, dB
  * per octave band; the direct part, reflections of the box and the late field are kept apart so
  * that nothing counts twice. Each term names its published source. May use acoustics, chain and
- * pairs.
+ * pairs, and Hipparchus for the aim search alone.
  */
 @NullMarked
 package org.standoff.floor;

@@ -28,6 +28,8 @@ class CombTest {
   @Test
   void withoutDelayThereIsNoNotch() {
     assertThat(Comb.of(90, 84, 0, false).firstNotchHz()).isEqualTo(Double.POSITIVE_INFINITY);
+    double silence = Double.NEGATIVE_INFINITY;
+    assertThat(Comb.of(silence, silence, 1, false).levelDifferenceDb()).isEqualTo(0);
     assertThat(Comb.of(84, 90, -2, false)).isEqualTo(new Comb(6, 2, false));
   }
 

@@ -43,7 +43,7 @@ class BleedLawsTest {
       @ForAll Random random, @ForAll @IntRange(min = 0, max = 3) int order) {
     Point3 here = anywhere(random);
     Point3 there = anywhere(random);
-    PlacedBarrier barrier = PlacedBarrier.between(GOBO, here, there);
+    PlacedBarrier barrier = PlacedBarrier.across(GOBO, here, there, 0.5);
     double forth = exchange(here, there, order, barrier);
     double back = exchange(there, here, order, barrier);
     assertThat(forth).isCloseTo(back, within(1e-9));
@@ -78,8 +78,8 @@ class BleedLawsTest {
   void thePartsOfTheDirectSoundAddToItsLevel(@ForAll Random random) {
     FloorPlan plan = plan(random, 2, 2);
     PlacedBarrier barrier =
-        PlacedBarrier.between(
-            GOBO, plan.microphones().get(0).position(), plan.sources().get(0).position());
+        PlacedBarrier.across(
+            GOBO, plan.microphones().get(0).position(), plan.sources().get(0).position(), 0.5);
     BleedMatrix matrix = BleedMatrix.of(plan.plus(barrier), 1);
     DirectTerms terms = matrix.terms(0, 0);
     for (Octave octave : Octave.all()) {
