@@ -1,7 +1,7 @@
 package org.standoff.catalogue.load;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.util.Arrays;
+import java.util.Iterator;
 
 /**
  * Where the nodes of a tree stand in their file. One number a node, in document order, because
@@ -38,23 +38,25 @@ final class Lines {
 
   /** How many nodes farther the child is, in document order; −1 where there is none. */
   private static int stepTo(JsonNode node, String name) {
-    JsonNode wanted = child(node, name);
-    if (wanted == null) {
+    if (child(node, name) == null) {
       return -1;
     }
+    // by name and not by node: equal figures of a file may be one node
+    Iterator<String> names = node.fieldNames();
     int step = 1;
-    for (JsonNode child : node) {
-      if (child == wanted) {
+    for (int i = 0; i < node.size(); i++) {
+      String here = node.isArray() ? String.valueOf(i) : names.next();
+      if (here.equals(name)) {
         break;
       }
-      step += size(child);
+      step += size(child(node, here));
     }
     return step;
   }
 
   private static JsonNode child(JsonNode node, String name) {
     if (node.isArray()) {
-      boolean index = name.matches("\\d{1,6}");
+      boolean index = name.matches("0|[1-9]\\d{0,5}");
       return index ? node.get(Integer.parseInt(name)) : null;
     }
     return node.get(name);
@@ -70,10 +72,5 @@ final class Lines {
 
   private static String unescaped(String name) {
     return name.replace("~1", "/").replace("~0", "~");
-  }
-
-  @Override
-  public String toString() {
-    return Arrays.toString(byOrder);
   }
 }

@@ -58,6 +58,12 @@ class FaultsTest {
   }
 
   @Test
+  void equalFiguresOfAFileHaveLinesOfTheirOwn() {
+    packs.write("p/microphones/a.yaml", PackFolder.MICROPHONE + "formatt: 1\n");
+    assertThat(findings()).singleElement().extracting(Finding::line).isEqualTo(13);
+  }
+
+  @Test
   void aReferenceThatLeadsNowhereIsToldWithTheNearestId() {
     packs.write("p/rooms/hall.yaml", PackFolder.ROOM);
     packs.write("p/styles/s.yaml", style("p/hal"));
