@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.standoff.chain.Gain;
 import org.standoff.chain.Microphone;
 import org.standoff.chain.Stage;
 
@@ -124,12 +125,27 @@ public final class Adviser {
         OptionalDouble.of(0),
         String.format(
             Locale.ROOT,
-            "its %s clips by %.1f dB at the %s, with the best of its settings"
-                + " (%s, %.0f dB of pads)",
-            first.id(),
+            "%s clips by %.1f dB at the %s, with the best of its settings (%s, %.0f dB of pads)",
+            clipping(first, chosen),
             -left,
             assessor.question().style().guardedWords(),
             chosen.settings().pattern().name().id(),
             chosen.settings().totalPadDb()));
+  }
+
+  /** Which stage clips, in words: behind a preamp that can't go lower it is the gain's doing. */
+  private static String clipping(Stage first, Assessment chosen) {
+    return switch (first) {
+      case ELECTRONICS -> "the microphone";
+      case PREAMP_INPUT -> "the preamp's input";
+      case PREAMP_OUTPUT, CONVERTER ->
+          chosen.levels().loudest().gain().verdict() == Gain.Verdict.BELOW_RANGE
+              ? "the preamp's least gain is too much and the " + words(first)
+              : "the " + words(first);
+    };
+  }
+
+  private static String words(Stage stage) {
+    return stage.id().replace('-', ' ');
   }
 }

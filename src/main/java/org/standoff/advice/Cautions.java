@@ -15,6 +15,8 @@ import org.standoff.floor.ExposureRule;
  * published (NIOSH 98-126; Directive 2003/10/EC).
  */
 public final class Cautions {
+  private static final double HOURS_OF_A_DAY = 24;
+
   private static final String LOCAL =
       "local regulations, the venue's competent person and the makers' instructions";
 
@@ -92,14 +94,6 @@ public final class Cautions {
   }
 
   private static Caution hearing(double levelDba, double peakDb) {
-    double hours = ExposureRule.NIOSH_REL.allowedHours(levelDba);
-    double minutes = hours * 60;
-    String time =
-        hours >= 1
-            ? String.format(Locale.ROOT, "%.1f h", hours)
-            : minutes >= 1
-                ? String.format(Locale.ROOT, "%.0f min", minutes)
-                : String.format(Locale.ROOT, "%.0f s", minutes * 60);
     return new Caution(
         "hearing-at-the-source",
         peakDb > EuActionValue.LOWER_ACTION.peak().db() ? "high" : "medium",
@@ -107,14 +101,28 @@ public final class Cautions {
         "an ear at the microphone's place is at risk",
         String.format(
             Locale.ROOT,
-            "about %.0f dB(A) while it plays and peaks of up to %.0f dB are predicted there: %s"
-                + " of it is a full day by the NIOSH recommended limit; a prediction is not a"
-                + " measurement",
+            "about %.0f dB(A) while it plays and peaks of up to %.0f dB are predicted there%s; a"
+                + " prediction is not a measurement",
             levelDba,
             peakDb,
-            time),
+            allowedTime(ExposureRule.NIOSH_REL.allowedHours(levelDba))),
         "find the place from the control room, ask for half level first, nobody's head at the"
             + " source, hearing protection",
         "local regulations and a competent person with a sound level meter or dosimeter");
+  }
+
+  /** The time of a full day's dose; nothing where the day itself is shorter and peaks rule. */
+  private static String allowedTime(double hours) {
+    if (hours > HOURS_OF_A_DAY) {
+      return "";
+    }
+    double minutes = hours * 60;
+    String time =
+        hours >= 1
+            ? String.format(Locale.ROOT, "%.1f h", hours)
+            : minutes >= 1
+                ? String.format(Locale.ROOT, "%.0f min", minutes)
+                : String.format(Locale.ROOT, "%.0f s", minutes * 60);
+    return ": " + time + " of it is a full day by the NIOSH recommended limit";
   }
 }
