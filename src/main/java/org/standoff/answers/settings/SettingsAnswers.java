@@ -217,6 +217,7 @@ public class SettingsAnswers {
                 + " the answer most",
             spread),
         "how much of a peak's energy lies in each octave: the class of the spectrum is assumed",
+        "how a microphone colours the sound: among equals the ear decides, not this list",
         "what is worn, wired wrong or switched otherwise than the sheet says");
   }
 }

@@ -63,8 +63,8 @@ public record SettingsQuestion(
             examples = "[\"under\"]")
         @Size(max = 8)
         @Nullable List<@NotNull @Size(max = 64) String> companions,
-    @Schema(description = "What the player doubles on, on the same input") @Size(max = 4) @Valid
-        @Nullable List<@NotNull DoubledSource> doubles,
+    @Schema(description = "What the player doubles on, on the same input") @Size(max = 4)
+        @Nullable List<@NotNull @Valid DoubledSource> doubles,
     @Schema(description = "One microphone", examples = "core/ldc-multi-1")
         @Nullable JsonNode microphone,
     @Schema(description = "Several microphones to rank", examples = "[\"core/dyn-card-1\"]")
@@ -86,8 +86,8 @@ public record SettingsQuestion(
         @Nullable LinePhantom phantom,
     @Schema(description = "The room; the style's where it is left out", examples = "core/live-room")
         @Nullable JsonNode room,
-    @Schema(description = "Other sources that the microphone hears") @Size(max = 32) @Valid
-        @Nullable List<@NotNull NeighbourSource> neighbours,
+    @Schema(description = "Other sources that the microphone hears") @Size(max = 32)
+        @Nullable List<@NotNull @Valid NeighbourSource> neighbours,
     @Schema(
             description =
                 "Everything else at the microphone as one diffuse level, rms, dB re 20 µPa; the"
