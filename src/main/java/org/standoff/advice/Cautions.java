@@ -20,6 +20,9 @@ public final class Cautions {
   private static final String LOCAL =
       "local regulations, the venue's competent person and the makers' instructions";
 
+  /** What stands higher than this stands above people's heads (common practice). */
+  private static final double OVER_HEADS_M = 2;
+
   private Cautions() {}
 
   /** Cautions about the place, whatever microphone stands there. */
@@ -32,17 +35,7 @@ public final class Cautions {
       cautions.add(hearing(levelDba, peakDb));
     }
     if (question.placement().overhead()) {
-      cautions.add(
-          new Caution(
-              "overhead-stand",
-              "high",
-              "place",
-              "a microphone above people can fall, and its stand can tip",
-              "a boom's moment grows with its reach and with the mass at its end",
-              "a wheeled or wide base, a leg under the boom, a counterweight and a sandbag on the"
-                  + " far foot, a safety cord on whatever hangs above people, never over a seated"
-                  + " player without weight",
-              "the stand maker's rating, a competent rigger and local rules"));
+      cautions.add(overhead());
     }
     return cautions;
   }
@@ -91,6 +84,28 @@ public final class Cautions {
               LOCAL));
     }
     return cautions;
+  }
+
+  /**
+   * Cautions about a stand.
+   *
+   * @param heightM of the microphones above the floor
+   */
+  public static List<Caution> ofStand(double heightM) {
+    return heightM > OVER_HEADS_M ? List.of(overhead()) : List.of();
+  }
+
+  private static Caution overhead() {
+    return new Caution(
+        "overhead-stand",
+        "high",
+        "place",
+        "a microphone above people can fall, and its stand can tip",
+        "a boom's moment grows with its reach and with the mass at its end",
+        "a wheeled or wide base, a leg under the boom, a counterweight and a sandbag on the"
+            + " far foot, a safety cord on whatever hangs above people, never over a seated"
+            + " player without weight",
+        "the stand maker's rating, a competent rigger and local rules");
   }
 
   private static Caution hearing(double levelDba, double peakDb) {

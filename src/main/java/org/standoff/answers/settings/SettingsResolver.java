@@ -14,6 +14,7 @@ import org.standoff.advice.LinePhantom;
 import org.standoff.advice.Neighbour;
 import org.standoff.advice.Position;
 import org.standoff.advice.Question;
+import org.standoff.answers.Airs;
 import org.standoff.answers.Assumptions;
 import org.standoff.answers.Played;
 import org.standoff.answers.QuestionFault;

@@ -1,16 +1,16 @@
-package org.standoff.answers.settings;
+package org.standoff.answers;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.standoff.acoustics.Air;
 import org.standoff.acoustics.Room;
-import org.standoff.answers.Assumptions;
 
 /** Resolves the air: told, or the room's, or the standard's. */
-final class Airs {
+public final class Airs {
   private Airs() {}
 
-  static Air resolve(
+  /** The air of a question. */
+  public static Air resolve(
       @Nullable Double temperatureC,
       @Nullable Double relativeHumidityPercent,
       Optional<Room> room,
