@@ -27,6 +27,8 @@ public class IndexResource {
           new Link("item", "/v1/packs", "Catalogue packs"),
           new Link("item", "/v1/settings", "Settings for a source and a distance"),
           new Link("item", "/v1/headroom", "Levels, headroom and noise of one chain"),
+          new Link("item", "/v1/stereo/geometry", "What a stereo pair makes of given sources"),
+          new Link("item", "/v1/stereo/fit", "Which stereo pair spreads given players as wished"),
           new Link("license", "https://www.apache.org/licenses/LICENSE-2.0", "Apache-2.0"));
 
   /**

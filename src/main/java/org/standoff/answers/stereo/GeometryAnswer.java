@@ -195,6 +195,8 @@ public record GeometryAnswer(
   /**
    * One capsule.
    *
+   * @param positionM in the room
+   * @param fromMiddleM from the middle of the pair, in the pair's axes: x right along the bar
    * @param fromBarDeg protractor angle between axis and bar, from the end to which the axis turns
    * @param fromMiddleDeg between axis and middle axis, positive to the left
    */
@@ -202,6 +204,7 @@ public record GeometryAnswer(
       String channel,
       double omniPart,
       Coordinates positionM,
+      Coordinates fromMiddleM,
       double azimuthDeg,
       double elevationDeg,
       double fromBarDeg,

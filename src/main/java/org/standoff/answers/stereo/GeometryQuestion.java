@@ -60,10 +60,8 @@ public record GeometryQuestion(
             description = "Whose pattern coefficient and rejection cap count; else the bare word's",
             examples = "core/sdc-card-1")
         @Nullable JsonNode microphone,
-    @Schema(description = "The capsules themselves, in place of a layout")
-        @Size(min = 2, max = 3)
-        @Valid
-        @Nullable List<@NotNull GivenCapsule> capsules,
+    @Schema(description = "The capsules themselves, in place of a layout") @Size(min = 2, max = 3)
+        @Nullable List<@NotNull @Valid GivenCapsule> capsules,
     @Schema(description = "Where the pair stands; needed where a source has a place in the room")
         @Valid
         @Nullable PairPosition place,
@@ -79,8 +77,8 @@ public record GeometryQuestion(
         @DecimalMin("0.01")
         @DecimalMax("200")
         @Nullable Double distanceM,
-    @Schema(description = "Sources, each by its own place or direction") @Size(max = 100) @Valid
-        @Nullable List<@NotNull HeardSource> sources,
+    @Schema(description = "Sources, each by its own place or direction") @Size(max = 100)
+        @Nullable List<@NotNull @Valid HeardSource> sources,
     @Schema(
             description = "Ensemble whose players are the sources",
             examples = "boathouse/saltlight-twelve")

@@ -172,6 +172,7 @@ final class PairViews {
         mark.channel().id(),
         capsule.pattern().omniPart(),
         Coordinates.of(mark.place()),
+        Coordinates.of(capsule.position()),
         mark.aim().azimuthDeg(),
         mark.aim().elevationDeg(),
         mark.fromBarDeg(),
