@@ -35,7 +35,7 @@ final class GeometryFlags {
     add(
         flags,
         "behind-the-pair",
-        source -> Math.abs(source.azimuthDeg()) > AT_THE_SIDE_DEG,
+        GeometryFlags::isBehind,
         "stands behind the pair: its image folds to the front");
     add(
         flags,
@@ -65,10 +65,15 @@ final class GeometryFlags {
 
   private boolean isOutside(SourceInPair source) {
     double azimuthDeg = source.azimuthDeg();
-    return criterion.leftDeg().isPresent()
+    return !isBehind(source)
+        && criterion.leftDeg().isPresent()
         && criterion.rightDeg().isPresent()
         && (azimuthDeg > criterion.leftDeg().getAsDouble()
             || -azimuthDeg > criterion.rightDeg().getAsDouble());
+  }
+
+  private static boolean isBehind(SourceInPair source) {
+    return Math.abs(source.azimuthDeg()) > AT_THE_SIDE_DEG;
   }
 
   private void add(
