@@ -412,6 +412,52 @@ class StereoOverHttpTest {
         .startsWith("rank=1 pair=core/");
   }
 
+  @Test
+  void whatStandsInNoCatalogueComesWithTheQuestion() {
+    JsonPath answer =
+        ask(
+            GEOMETRY,
+            """
+            {"pair": {"format": 1, "title": "Own", "technique": "near-coincident",
+               "capsules": [{"channel": "left", "spacings": -0.5, "angles": 0.5},
+                            {"channel": "right", "spacings": 0.5, "angles": -0.5}],
+               "patterns": ["cardioid"],
+               "parameters": {"spacing_m": {"least": 0.1, "usual": 0.17, "most": 0.3},
+                              "angle_deg": {"least": 90, "usual": 110, "most": 120}},
+               "source": "ours", "mono": "combs", "room": "as cardioids do"},
+             "models": [{"format": 1, "title": "Own", "method": "straight-trade",
+               "study": "ours", "note": "none", "side_level_db": 15, "side_time_ms": 1.12},
+               "core/straight-trade"],
+             "azimuth_deg": [30]}
+            """);
+    assertThat(answer.getString("pair.title")).isEqualTo("Own");
+    assertThat(answer.getDouble("sources[0].images[0].position_pct"))
+        .isEqualTo(answer.getDouble("sources[0].images[1].position_pct"));
+    assertThat(answer.getDouble("sources[0].spread_pct")).isZero();
+  }
+
+  @Test
+  void capsulesAloneMakeTheSamePairAsTheirLayout() {
+    JsonPath capsules =
+        ask(
+            GEOMETRY,
+            """
+            {"capsules": [
+               {"channel": "left", "position_m": {"x": -0.085, "y": 0, "z": 0}, "azimuth_deg": 55,
+                "pattern": "cardioid"},
+               {"channel": "right", "position_m": {"x": 0.085, "y": 0, "z": 0}, "azimuth_deg": -55,
+                "omni_part": 0.5}],
+             "azimuth_deg": [25], "distance_m": 1.4}
+            """);
+    JsonPath layout =
+        JsonPath.from(
+            given()
+                .get(GEOMETRY + "?pair=core/near-coincident-17-110&azimuth_deg=25&distance_m=1.4")
+                .asString());
+    assertThat(capsules.getList("sources")).isEqualTo(layout.getList("sources"));
+    assertThat(capsules.getList("diffuse")).isEqualTo(layout.getList("diffuse"));
+  }
+
   /** Every place of a fault, as the question has it. */
   @ParameterizedTest
   @CsvSource(

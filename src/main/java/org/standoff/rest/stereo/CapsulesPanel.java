@@ -31,7 +31,7 @@ final class CapsulesPanel {
                 one -> Math.max(Math.abs(one.fromMiddleM().x()), Math.abs(one.fromMiddleM().y())))
             .max()
             .orElse(0);
-    this.perM = Math.min(GREATEST_PER_M, (half - AIM - 14) / Math.max(reachM, 1e-6));
+    this.perM = Math.min(GREATEST_PER_M, (half - AIM - 30) / Math.max(reachM, 1e-6));
   }
 
   void draw(PairSettingOut plan) {

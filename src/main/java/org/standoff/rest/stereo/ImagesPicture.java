@@ -23,6 +23,8 @@ final class ImagesPicture {
   private static final double ROW = 18;
   private static final double APART = 2 * Placing.RADIUS + 2;
 
+  private static final Svg.Pen BEYOND = new Svg.Pen(1.2, "2.5 2", "#fff");
+
   private record Mark(int number, double x, boolean beyondStudy) {}
 
   private final Svg svg;
@@ -98,24 +100,20 @@ final class ImagesPicture {
     svg.text(new Svg.At(24, base + 12), Svg.Anchor.START, 10, "#555", Words.cut(model, 40));
     svg.line(new Svg.At(LEFT, base), new Svg.At(RIGHT, base), Svg.Pen.THIN);
     for (int i = 0; i < sorted.size(); i++) {
-      mark(sorted.get(i), base - floors.get(i) * STACK, base);
+      if (floors.get(i) > 0) {
+        Svg.At foot = new Svg.At(sorted.get(i).x(), base);
+        svg.line(new Svg.At(foot.x(), base - floors.get(i) * STACK), foot, Svg.Pen.DOTTED);
+      }
+    }
+    for (int i = 0; i < sorted.size(); i++) {
+      Mark mark = sorted.get(i);
+      Placing.mark(
+          svg,
+          mark.number(),
+          new Svg.At(mark.x(), base - floors.get(i) * STACK),
+          mark.beyondStudy() ? BEYOND : Svg.Pen.WHITE);
     }
     return base + 22;
-  }
-
-  private void mark(Mark mark, double y, double base) {
-    if (y < base) {
-      svg.line(new Svg.At(mark.x(), y), new Svg.At(mark.x(), base), Svg.Pen.DOTTED);
-    }
-    svg.circle(
-        new Svg.At(mark.x(), y),
-        Placing.RADIUS,
-        mark.beyondStudy() ? new Svg.Pen(1.2, "2.5 2", "#fff") : Svg.Pen.WHITE);
-    svg.text(
-        new Svg.At(mark.x(), y + 4),
-        Svg.Anchor.MIDDLE,
-        mark.number() > 99 ? 8.5 : 11,
-        String.valueOf(mark.number()));
   }
 
   private String title(String model) {

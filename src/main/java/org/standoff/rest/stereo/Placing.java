@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.standoff.rest.media.Svg;
 
-/** Finds room for numbered marks so that none covers another. */
+/**
+ * Draws numbered marks so that none covers another: a mark whose neighbours stand too near moves
+ * aside, with a line to where it belongs.
+ */
 final class Placing {
   static final double RADIUS = 9.5;
 
@@ -12,8 +15,11 @@ final class Placing {
   private static final int TURNS = 12;
   private static final int RINGS = 40;
 
+  private record Mark(int number, Svg.At point, Svg.Pen pen) {}
+
   private final Svg svg;
   private final List<Svg.At> taken = new ArrayList<>();
+  private final List<Mark> marks = new ArrayList<>();
 
   Placing(Svg svg) {
     this.svg = svg;
@@ -24,39 +30,75 @@ final class Placing {
     taken.add(point);
   }
 
-  /** Draws a number at the point, or beside it with a line to it. */
+  /** A mark that belongs to a point. */
   void number(int number, Svg.At point, Svg.Pen pen) {
-    Svg.At free = free(point);
-    if (!free.equals(point)) {
-      svg.line(point, free, Svg.Pen.DOTTED);
-      svg.circle(point, 1.8, Svg.Pen.BLACK);
+    marks.add(new Mark(number, point, pen));
+  }
+
+  /** Draws all marks, the lines under them. */
+  void draw() {
+    List<Svg.At> places = places();
+    for (int i = 0; i < marks.size(); i++) {
+      Svg.At point = marks.get(i).point();
+      if (!places.get(i).equals(point)) {
+        svg.line(point, places.get(i), Svg.Pen.DOTTED);
+        svg.circle(point, 1.8, Svg.Pen.BLACK);
+      }
     }
-    taken.add(free);
-    svg.circle(free, RADIUS, pen);
+    for (int i = 0; i < marks.size(); i++) {
+      mark(svg, marks.get(i).number(), places.get(i), marks.get(i).pen());
+    }
+  }
+
+  /** One numbered mark. */
+  static void mark(Svg svg, int number, Svg.At place, Svg.Pen pen) {
+    svg.circle(place, RADIUS, pen);
     svg.text(
-        new Svg.At(free.x(), free.y() + 4),
+        new Svg.At(place.x(), place.y() + 4),
         Svg.Anchor.MIDDLE,
         number > 99 ? 8.5 : 11,
         String.valueOf(number));
   }
 
-  private Svg.At free(Svg.At point) {
-    if (isFree(point)) {
-      return point;
+  private List<Svg.At> places() {
+    List<Svg.At> places = new ArrayList<>();
+    for (Mark mark : marks) {
+      Svg.At place = isAlone(mark) ? mark.point() : beside(mark.point());
+      taken.add(place);
+      places.add(place);
     }
+    return places;
+  }
+
+  private boolean isAlone(Mark mark) {
+    return isClear(mark.point(), taken)
+        && marks.stream()
+            .filter(other -> other.number() != mark.number())
+            .noneMatch(other -> isNear(other.point(), mark.point()));
+  }
+
+  private Svg.At beside(Svg.At point) {
+    List<Svg.At> points = marks.stream().map(Mark::point).toList();
     for (int ring = 1; ring <= RINGS; ring++) {
       for (int turn = 0; turn < TURNS; turn++) {
-        Svg.At beside = CapsulesPanel.from(point, turn * 360.0 / TURNS, ring * APART);
-        if (isFree(beside)) {
-          return beside;
+        Svg.At place = CapsulesPanel.from(point, turn * 360.0 / TURNS, ring * APART);
+        if (isClear(place, taken) && points.stream().noneMatch(other -> isUnder(other, place))) {
+          return place;
         }
       }
     }
     return point;
   }
 
-  private boolean isFree(Svg.At point) {
-    return taken.stream()
-        .allMatch(other -> Math.hypot(other.x() - point.x(), other.y() - point.y()) >= APART);
+  private static boolean isClear(Svg.At place, List<Svg.At> others) {
+    return others.stream().noneMatch(other -> isNear(other, place));
+  }
+
+  private static boolean isNear(Svg.At one, Svg.At other) {
+    return Math.hypot(other.x() - one.x(), other.y() - one.y()) < APART;
+  }
+
+  private static boolean isUnder(Svg.At point, Svg.At mark) {
+    return Math.hypot(mark.x() - point.x(), mark.y() - point.y()) < RADIUS + 2;
   }
 }

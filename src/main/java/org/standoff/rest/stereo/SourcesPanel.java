@@ -50,6 +50,10 @@ final class SourcesPanel {
     pair();
     Placing placing = new Placing(svg);
     placing.avoid(origin);
+    // the words above the arc
+    for (int aside = -60; aside <= 60; aside += 20) {
+      placing.avoid(new Svg.At(origin.x() + aside, origin.y() - radiusM * perM - 10));
+    }
     List<SourceInPair> sources = answer.sources();
     for (int i = 0; i < sources.size(); i++) {
       SourceInPair source = sources.get(i);
@@ -60,6 +64,7 @@ final class SourcesPanel {
           CapsulesPanel.from(origin, source.azimuthDeg(), length),
           far ? Svg.Pen.DASHED.filled("#fff") : Svg.Pen.WHITE);
     }
+    placing.draw();
   }
 
   private DoubleStream angles() {
