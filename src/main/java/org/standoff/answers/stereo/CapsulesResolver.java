@@ -40,9 +40,16 @@ final class CapsulesResolver {
     if (capsules.size() < given.size()) {
       return Optional.empty();
     }
-    boolean matrixed = capsules.stream().anyMatch(one -> one.channel() == Channel.MID);
+    return matrix(capsules).flatMap(matrix -> pair(capsules, matrix, place));
+  }
+
+  /** Inside there is a matrix for mid and side, and none for others; empty where it is missing. */
+  private Optional<Optional<MidSide>> matrix(List<Capsule> capsules) {
+    if (capsules.stream().noneMatch(one -> one.channel() == Channel.MID)) {
+      return Optional.of(Optional.empty());
+    }
     Double gain = asked.sideGain();
-    if (matrixed && gain == null) {
+    if (gain == null) {
       references.fault(
           QuestionFault.of(
               "/side_gain",
@@ -50,18 +57,18 @@ final class CapsulesResolver {
               "Mid and side become left and right at a side gain: say which."));
       return Optional.empty();
     }
+    return Optional.of(Optional.of(new MidSide(gain)));
+  }
+
+  private Optional<ResolvedPair> pair(
+      List<Capsule> capsules, Optional<MidSide> matrix, PairPlace place) {
+    PairParameters measures =
+        matrix
+            .map(mid -> PairParameters.NONE.with(Parameter.SIDE_GAIN, mid.sideGain()))
+            .orElse(PairParameters.NONE);
     try {
       Pair pair =
-          new Pair(
-              capsules,
-              matrixed && gain != null ? Optional.of(new MidSide(gain)) : Optional.empty(),
-              Optional.empty(),
-              Polar.DEFAULT_REJECTION_CAP_DB,
-              place);
-      PairParameters measures =
-          matrixed && gain != null
-              ? PairParameters.NONE.with(Parameter.SIDE_GAIN, gain)
-              : PairParameters.NONE;
+          new Pair(capsules, matrix, Optional.empty(), Polar.DEFAULT_REJECTION_CAP_DB, place);
       return Optional.of(
           new ResolvedPair(
               ID, Optional.empty(), Optional.empty(), Optional.empty(), measures, pair, List.of()));
