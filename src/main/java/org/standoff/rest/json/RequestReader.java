@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.validation.Validator;
 import jakarta.ws.rs.core.MultivaluedMap;
@@ -89,6 +90,8 @@ public class RequestReader {
       return tree;
     } catch (StreamConstraintsException beyond) {
       throw malformed(at(beyond, LIMITS));
+    } catch (MismatchedInputException more) {
+      throw malformed(at(more, "There is more after the first JSON value; one is wanted."));
     } catch (JsonProcessingException unreadable) {
       throw malformed(at(unreadable, inOurWords(unreadable.getOriginalMessage())));
     } catch (IOException broken) {

@@ -1,0 +1,139 @@
+package org.standoff.contract;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Map;
+import org.standoff.fixture.Ask;
+import org.standoff.fixture.Sheets;
+
+/** Questions that use everything that can be asked, items inline, to be spoilt one by one. */
+enum Question {
+  EVERYTHING_ABOUT_SETTINGS(
+      "/v1/settings",
+      Ask.settings()
+          .item("source", Sheets.POINT)
+          .with("placement", "spot")
+          .with("dynamic", "loud")
+          .with("level_offset_db", 1)
+          .with(
+              "told_level",
+              Map.of("peak_db_spl", 130, "at_m", 0.5, "spread_db", 3, "measured", true))
+          .with("distance_m", 0.3)
+          .with("distance_spread_m", 0.01)
+          .with("angle_deg", 10)
+          .with("aim_off_deg", 20)
+          .with("second_microphone", Map.of("distance_m", 0.4, "angle_deg", 0, "aim_off_deg", 30))
+          .with("companions", List.of())
+          .with("doubles", List.of(Map.of("source", "core/flute", "distance_m", 0.4)))
+          .with("microphones", List.of(Sheets.of(Sheets.MULTI_PATTERN), "core/dyn-card-1"))
+          .item("preamp", Sheets.PREAMP)
+          .with("in_line_pads_db", List.of(10, 20))
+          .with("phantom", "free")
+          .item("room", Sheets.HALL)
+          .with(
+              "neighbours",
+              List.of(
+                  Map.of(
+                      "source",
+                      "core/hi-hat",
+                      "distance_m",
+                      0.5,
+                      "angle_deg",
+                      120,
+                      "source_angle_deg",
+                      60,
+                      "dynamic",
+                      "soft",
+                      "level_offset_db",
+                      -3)))
+          .with("neighbour_level_db_spl", 80)
+          .with("background_noise_dba", 25)
+          .with("temperature_c", 20)
+          .with("relative_humidity_percent", 50)
+          .item("style", Sheets.STYLE)
+          .with("target_peak_dbfs", -12)
+          .with("wanted_headroom_db", 5)
+          .with("guarded_percentile", 97)
+          .with(
+              "stand",
+              Map.of(
+                  "boom_m", 1.5,
+                  "boom_kg", 0.8,
+                  "stand_kg", 4,
+                  "foot_edge_m", 0.35,
+                  "counter_arm_m", 0.6))
+          .with("limit", 3)),
+
+  SETTINGS_SIDE_BY_SIDE(
+      "/v1/settings",
+      Ask.settings()
+          .with("source", "core/grand-piano")
+          .with("placement", "hammers")
+          .with("companions", List.of("under"))
+          .item("microphone", Sheets.MULTI_PATTERN)
+          .item("preamp", Sheets.PREAMP)
+          .with(
+              "settings",
+              List.of(
+                  Map.of(
+                      "output", "main",
+                      "pattern", "omni",
+                      "pad_db", 10,
+                      "high_pass_hz", 40,
+                      "in_line_pad_db", 10,
+                      "preamp_pad_db", 0,
+                      "gain_db", 10)))),
+
+  A_CHAIN_AT_A_TOLD_PEAK(
+      "/v1/headroom",
+      Ask.headroom()
+          .with("peak_db_spl", 140)
+          .with("spread_db", 3)
+          .with("level_db_spl", 110)
+          .item("microphone", Sheets.MULTI_PATTERN)
+          .item("preamp", Sheets.PREAMP)
+          .with("output", "main")
+          .with("pattern", "cardioid")
+          .with("pad_db", 10)
+          .with("high_pass_hz", 40)
+          .with("in_line_pad_db", 3)
+          .with("preamp_pad_db", 0)
+          .with("gain_db", 10)
+          .item("style", Sheets.STYLE)
+          .with("background_noise_dba", 20)),
+
+  A_CHAIN_AT_A_SOURCE(
+      "/v1/headroom",
+      Ask.headroom()
+          .item("source", Sheets.POINT)
+          .with("placement", "spot")
+          .with("dynamic", "medium")
+          .with("level_offset_db", 0)
+          .with("distance_m", 0.1)
+          .with("angle_deg", 30)
+          .item("microphone", Sheets.RIBBON)
+          .item("preamp", Sheets.PREAMP)
+          .with("target_peak_dbfs", -10)
+          .with("wanted_headroom_db", 4)
+          .with("guarded_percentile", 95));
+
+  private final String path;
+  private final Ask ask;
+
+  Question(String path, Ask ask) {
+    this.path = path;
+    this.ask = ask;
+  }
+
+  String path() {
+    return path;
+  }
+
+  ObjectNode body() {
+    return ask.body();
+  }
+
+  Ask ask() {
+    return ask;
+  }
+}
