@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.standoff.chain.Gain;
+import org.standoff.chain.GainVerdict;
 import org.standoff.chain.Microphone;
 import org.standoff.chain.Stage;
 
@@ -139,7 +139,7 @@ public final class Adviser {
       case ELECTRONICS -> "the microphone";
       case PREAMP_INPUT -> "the preamp's input";
       case PREAMP_OUTPUT, CONVERTER ->
-          chosen.levels().loudest().gain().verdict() == Gain.Verdict.BELOW_RANGE
+          chosen.levels().loudest().gain().verdict() == GainVerdict.BELOW_RANGE
               ? "the preamp's least gain is too much and the " + words(first)
               : "the " + words(first);
     };

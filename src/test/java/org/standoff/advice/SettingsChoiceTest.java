@@ -19,6 +19,7 @@ import org.standoff.acoustics.Radiator;
 import org.standoff.chain.Filter;
 import org.standoff.chain.FilterPlace;
 import org.standoff.chain.Gain;
+import org.standoff.chain.GainVerdict;
 import org.standoff.chain.Microphone;
 import org.standoff.chain.Pad;
 import org.standoff.chain.PadPosition;
@@ -142,7 +143,7 @@ class SettingsChoiceTest {
     Assessment pair = choose(aQuestion().at(1).at(0.5).build(), microphone);
     Assessment nearer = choose(aQuestion().at(0.5).build(), microphone);
     Gain one = nearer.levels().loudest().gain();
-    assertThat(one.verdict()).isEqualTo(Gain.Verdict.WITHIN);
+    assertThat(one.verdict()).isEqualTo(GainVerdict.WITHIN);
     assertThat(pair.levels().readings()).extracting(Reading::gain).containsExactly(one, one);
     assertThat(pair.levels().loudest().peak().db()).isCloseTo(126.02, within(0.01));
     assertThat(pair.levels().guarded()).isEqualTo(nearer.levels().guarded());
@@ -153,7 +154,7 @@ class SettingsChoiceTest {
     Microphone microphone = aMicrophone().pattern(PatternName.OMNI, 14, 12).build();
     Question loud = aQuestion(aPlacement().peak(1, 140, 0, 120).build()).at(1).at(1.2).build();
     assertThat(choose(loud, microphone).levels().loudest().gain().verdict())
-        .isEqualTo(Gain.Verdict.BELOW_RANGE);
+        .isEqualTo(GainVerdict.BELOW_RANGE);
   }
 
   @Test

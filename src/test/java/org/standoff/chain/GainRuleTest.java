@@ -31,9 +31,9 @@ class GainRuleTest {
   void theVerdictSaysWhenAPadOrMoreGainIsNeeded() {
     Preamp preamp = PreampBuilder.aPreamp().build();
     GainRule rule = GainRule.target(-10);
-    assertThat(rule.gain(preamp, 9)).isEqualTo(new Gain(-1, 0, Gain.Verdict.BELOW_RANGE));
-    assertThat(rule.gain(preamp, -12)).isEqualTo(new Gain(20, 20, Gain.Verdict.WITHIN));
-    assertThat(rule.gain(preamp, -60)).isEqualTo(new Gain(68, 60, Gain.Verdict.ABOVE_RANGE));
+    assertThat(rule.gain(preamp, 9)).isEqualTo(new Gain(-1, 0, GainVerdict.BELOW_RANGE));
+    assertThat(rule.gain(preamp, -12)).isEqualTo(new Gain(20, 20, GainVerdict.WITHIN));
+    assertThat(rule.gain(preamp, -60)).isEqualTo(new Gain(68, 60, GainVerdict.ABOVE_RANGE));
   }
 
   @Test
@@ -54,6 +54,6 @@ class GainRuleTest {
   @Test
   void aToldGainIsKeptEvenOutsideTheRange() {
     Preamp preamp = PreampBuilder.aPreamp().build();
-    assertThat(GainRule.given(70).gain(preamp, 0)).isEqualTo(new Gain(70, 70, Gain.Verdict.GIVEN));
+    assertThat(GainRule.given(70).gain(preamp, 0)).isEqualTo(new Gain(70, 70, GainVerdict.GIVEN));
   }
 }

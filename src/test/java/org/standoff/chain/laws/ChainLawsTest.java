@@ -13,6 +13,7 @@ import org.standoff.acoustics.PeakSpl;
 import org.standoff.chain.Gain;
 import org.standoff.chain.GainRange;
 import org.standoff.chain.GainRule;
+import org.standoff.chain.GainVerdict;
 import org.standoff.chain.Headrooms;
 import org.standoff.chain.InputNoise;
 import org.standoff.chain.LineNoise;
@@ -101,7 +102,7 @@ class ChainLawsTest {
       @ForAll @DoubleRange(min = 0, max = 8) double wantedDb) {
     Preamp preamp = PreampBuilder.aPreamp().maximumOutput(16).build();
     Gain gain = new GainRule(Optional.empty(), 0, guardDb, wantedDb).gain(preamp, peakDbu);
-    if (gain.verdict() != Gain.Verdict.BELOW_RANGE) {
+    if (gain.verdict() != GainVerdict.BELOW_RANGE) {
       assertThat(16 - (peakDbu + guardDb + gain.setDb())).isGreaterThanOrEqualTo(wantedDb - 1e-8);
     }
   }
