@@ -27,7 +27,13 @@ final class RoundedNumber extends JsonSerializer<Double> {
 
   void write(double value, JsonGenerator out) throws IOException {
     if (Double.isFinite(value)) {
-      out.writeNumber(inPlace(out.getOutputContext()).apply(value));
+      double rounded = inPlace(out.getOutputContext()).apply(value);
+      if (rounded == (int) rounded) {
+        // 13, not 13.0: as sheets and lines have it
+        out.writeNumber((int) rounded);
+      } else {
+        out.writeNumber(rounded);
+      }
     } else {
       out.writeNull();
     }

@@ -45,7 +45,7 @@ class AnswerModuleTest {
     loss.put("125", 0.123456);
     Lists lists = new Lists(List.of(1.23456), new double[] {1.23456, 2}, loss);
     assertThat(json.writeValueAsString(lists))
-        .isEqualTo("{\"at_m\":[1.2346],\"gain_db\":[1.23,2.0],\"loss_db\":{\"125\":0.12}}");
+        .isEqualTo("{\"at_m\":[1.2346],\"gain_db\":[1.23,2],\"loss_db\":{\"125\":0.12}}");
   }
 
   @Test
