@@ -81,7 +81,10 @@ public class IndexResource {
 
   @GET
   @Produces(MediaType.APPLICATION_JSON)
-  @Operation(operationId = "index", summary = "Where everything is")
+  @Operation(
+      operationId = "index",
+      summary = "Where everything is",
+      description = "Links from the bare address to everything that the service offers.")
   public Index index() {
     return index;
   }
@@ -91,7 +94,9 @@ public class IndexResource {
   @Produces(LINKSET)
   @Operation(
       operationId = "apiCatalog",
-      summary = "Where the description and the health are (RFC 9727)")
+      summary = "Where the description and the health are (RFC 9727)",
+      description =
+          "A set of links (RFC 9264) at the well-known address, for programs that know the host alone.")
   public LinkSet apiCatalog() {
     return new LinkSet(List.of(new Anchored("/", targets("service-desc"), targets("status"))));
   }

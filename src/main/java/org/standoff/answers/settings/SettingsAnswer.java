@@ -16,7 +16,7 @@ import org.standoff.advice.Weighed;
 import org.standoff.answers.Basis;
 import org.standoff.answers.Range;
 import org.standoff.chain.FilterPlace;
-import org.standoff.chain.Gain;
+import org.standoff.chain.GainVerdict;
 import org.standoff.chain.PadPosition;
 import org.standoff.chain.Stage;
 
@@ -105,7 +105,7 @@ public record SettingsAnswer(
       String polarity,
       double gainDb,
       double wantedGainDb,
-      Gain.Verdict gainVerdict,
+      GainVerdict gainVerdict,
       double peakDbfs) {}
 
   /** One stage: where the peak stands there and what is left. */

@@ -17,6 +17,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  */
 @Schema(
     name = "CatalogueItem",
+    additionalProperties = Schema.True.class,
     description =
         "An item: what stands in its file, in the names and units of the file, which the schema of"
             + " its kind under /schemas describes; and these")
@@ -25,6 +26,9 @@ public record CatalogueItem(
     @Schema(description = "Digest of the file: changes with every change of it") String revision,
     @Schema(description = "Entity tag of this answer") String etag,
     @Schema(hidden = true) Map<String, JsonNode> content) {
+
+  static final String ABOUT =
+      "What stands in the file, in its own names and units, with the item's id, revision and tag.";
 
   public CatalogueItem {
     content = Collections.unmodifiableMap(new LinkedHashMap<>(content));

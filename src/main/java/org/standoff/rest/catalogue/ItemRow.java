@@ -16,6 +16,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  */
 @Schema(
     name = "ItemRow",
+    additionalProperties = Schema.True.class,
     description = "An item in a list, with the figures that its kind tells in lists")
 public record ItemRow(
     @Schema(description = "pack/item", examples = "core/ldc-multi-1") String id,

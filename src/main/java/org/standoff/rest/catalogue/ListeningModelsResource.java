@@ -19,6 +19,7 @@ import org.standoff.rest.http.Page;
 import org.standoff.rest.http.ReadsQuery;
 import org.standoff.rest.http.Tagged;
 import org.standoff.rest.media.CsvTable;
+import org.standoff.rest.openapi.QueryExample;
 
 /** Listening studies of the packs in use. */
 @Path("/v1/listening-models")
@@ -35,6 +36,7 @@ public class ListeningModelsResource {
 
   @GET
   @Produces(MediaType.APPLICATION_JSON)
+  @QueryExample(name = "of-a-pack", query = "pack=core")
   @ReadsQuery(PlainQuery.class)
   @CacheFor(seconds = PacksResource.FRESH_S)
   @Operation(
@@ -60,7 +62,8 @@ public class ListeningModelsResource {
   @CacheFor(seconds = PacksResource.FRESH_S)
   @Operation(
       operationId = "getListeningModel",
-      summary = "A listening study as its file describes it")
+      summary = "A listening study as its file describes it",
+      description = CatalogueItem.ABOUT)
   @APIResponse(
       responseCode = "200",
       description = "The study; /schemas/listening-model.json describes its members",

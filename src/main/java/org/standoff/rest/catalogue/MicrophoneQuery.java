@@ -1,5 +1,8 @@
 package org.standoff.rest.catalogue;
 
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Size;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -25,8 +28,9 @@ import org.standoff.chain.Transducer;
  */
 @Schema(name = "MicrophoneQuery", description = "What the list of microphones is narrowed by")
 public record MicrophoneQuery(
-    @Schema(description = "Only items of this pack", examples = "core") String pack,
-    @Schema(description = "Words that all stand in the id, the title or the notes") String q,
+    @Schema(description = "Only items of this pack", examples = "core") @Size(max = 64) String pack,
+    @Schema(description = "Words that all stand in the id, the title or the notes") @Size(max = 200)
+        String q,
     @Schema(description = "One of the patterns that it can be switched to") PatternName pattern,
     @Schema(description = "What turns pressure into voltage") Transducer transducer,
     @Schema(description = "From which side it works") Address address,
@@ -35,10 +39,14 @@ public record MicrophoneQuery(
             description =
                 "The self-noise of one of its patterns is at most this, dB(A); microphones without"
                     + " electronics have none and are left out")
+        @DecimalMin("-20")
+        @DecimalMax("80")
         Double maxSelfNoiseDba,
     @Schema(
             description =
                 "Its maximum SPL with the pad out is at least this, dB re 20 µPa, rms of a sine")
+        @DecimalMin("0")
+        @DecimalMax("200")
         Double minMaximumSplDb)
     implements ItemQuery<Microphone> {
 

@@ -19,6 +19,7 @@ import org.standoff.rest.http.Page;
 import org.standoff.rest.http.ReadsQuery;
 import org.standoff.rest.http.Tagged;
 import org.standoff.rest.media.CsvTable;
+import org.standoff.rest.openapi.QueryExample;
 
 /** Microphones of the packs in use. */
 @Path("/v1/microphones")
@@ -35,6 +36,11 @@ public class MicrophonesResource {
 
   @GET
   @Produces(MediaType.APPLICATION_JSON)
+  @QueryExample(name = "quiet-figure-8", query = "pattern=figure-8&max_self_noise_dba=12")
+  @QueryExample(
+      name = "loud",
+      query =
+          "min_maximum_spl_db=140&pad_position=before-electronics&transducer=condenser&address=end")
   @ReadsQuery(MicrophoneQuery.class)
   @CacheFor(seconds = PacksResource.FRESH_S)
   @Operation(
@@ -58,7 +64,10 @@ public class MicrophonesResource {
   @Path("/{pack}/{item}")
   @Produces(MediaType.APPLICATION_JSON)
   @CacheFor(seconds = PacksResource.FRESH_S)
-  @Operation(operationId = "getMicrophone", summary = "A microphone as its file describes it")
+  @Operation(
+      operationId = "getMicrophone",
+      summary = "A microphone as its file describes it",
+      description = CatalogueItem.ABOUT)
   @APIResponse(
       responseCode = "200",
       description = "The microphone; /schemas/microphone.json describes its members",

@@ -65,7 +65,11 @@ public class PacksResource {
   @GET
   @Path("/{pack}")
   @CacheFor(seconds = FRESH_S)
-  @Operation(operationId = "getPack", summary = "How a pack stands, with every fault of its files")
+  @Operation(
+      operationId = "getPack",
+      summary = "How a pack stands, with every fault of its files",
+      description =
+          "A faulty pack keeps its last good version in use; each fault names file, line, JSON pointer, what was found and what was expected.")
   @APIResponse(
       responseCode = "200",
       description = "The pack",

@@ -1,5 +1,6 @@
 package org.standoff.rest.catalogue;
 
+import jakarta.validation.constraints.Size;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.standoff.acoustics.PatternName;
 import org.standoff.pairs.PairLayout;
@@ -15,8 +16,9 @@ import org.standoff.pairs.Technique;
  */
 @Schema(name = "PairQuery", description = "What the list of stereo layouts is narrowed by")
 public record PairQuery(
-    @Schema(description = "Only items of this pack", examples = "core") String pack,
-    @Schema(description = "Words that all stand in the id, the title or the notes") String q,
+    @Schema(description = "Only items of this pack", examples = "core") @Size(max = 64) String pack,
+    @Schema(description = "Words that all stand in the id, the title or the notes") @Size(max = 200)
+        String q,
     @Schema(description = "How it makes its image") Technique technique,
     @Schema(description = "It works with microphones of this pattern") PatternName pattern)
     implements ItemQuery<PairLayout> {

@@ -19,6 +19,7 @@ import org.standoff.rest.http.Page;
 import org.standoff.rest.http.ReadsQuery;
 import org.standoff.rest.http.Tagged;
 import org.standoff.rest.media.CsvTable;
+import org.standoff.rest.openapi.QueryExample;
 
 /** Stereo layouts of the packs in use. */
 @Path("/v1/pairs")
@@ -35,6 +36,7 @@ public class PairsResource {
 
   @GET
   @Produces(MediaType.APPLICATION_JSON)
+  @QueryExample(name = "coincident", query = "technique=coincident&pattern=cardioid")
   @ReadsQuery(PairQuery.class)
   @CacheFor(seconds = PacksResource.FRESH_S)
   @Operation(
@@ -58,7 +60,10 @@ public class PairsResource {
   @Path("/{pack}/{item}")
   @Produces(MediaType.APPLICATION_JSON)
   @CacheFor(seconds = PacksResource.FRESH_S)
-  @Operation(operationId = "getPair", summary = "A stereo layout as its file describes it")
+  @Operation(
+      operationId = "getPair",
+      summary = "A stereo layout as its file describes it",
+      description = CatalogueItem.ABOUT)
   @APIResponse(
       responseCode = "200",
       description = "The layout; /schemas/pair.json describes its members",

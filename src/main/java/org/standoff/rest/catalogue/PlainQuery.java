@@ -1,5 +1,6 @@
 package org.standoff.rest.catalogue;
 
+import jakarta.validation.constraints.Size;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /**
@@ -8,10 +9,11 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param pack only items of this pack
  * @param q words that all stand in the id, the title or the notes
  */
-@Schema(name = "ItemQuery", description = "What a list of items is narrowed by")
+@Schema(name = "PlainQuery", description = "What a list of items is narrowed by")
 public record PlainQuery(
-    @Schema(description = "Only items of this pack", examples = "core") String pack,
-    @Schema(description = "Words that all stand in the id, the title or the notes") String q)
+    @Schema(description = "Only items of this pack", examples = "core") @Size(max = 64) String pack,
+    @Schema(description = "Words that all stand in the id, the title or the notes") @Size(max = 200)
+        String q)
     implements ItemQuery<Object> {
 
   @Override

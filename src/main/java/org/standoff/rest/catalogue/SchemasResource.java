@@ -46,7 +46,9 @@ public class SchemasResource {
   @CacheFor(seconds = FRESH_S)
   @Operation(
       operationId = "getSchema",
-      summary = "JSON Schema (2020-12) of the files of a kind, or of pack.yaml")
+      summary = "JSON Schema (2020-12) of the files of a kind, or of pack.yaml",
+      description =
+          "For editors: the very schema that the loader checks files with, and items that come with a question.")
   @APIResponse(
       responseCode = "200",
       description = "The schema",

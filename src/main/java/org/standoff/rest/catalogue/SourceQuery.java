@@ -1,5 +1,6 @@
 package org.standoff.rest.catalogue;
 
+import jakarta.validation.constraints.Size;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.standoff.acoustics.Purpose;
 import org.standoff.acoustics.Source;
@@ -13,8 +14,9 @@ import org.standoff.acoustics.Source;
  */
 @Schema(name = "SourceQuery", description = "What the list of sources is narrowed by")
 public record SourceQuery(
-    @Schema(description = "Only items of this pack", examples = "core") String pack,
-    @Schema(description = "Words that all stand in the id, the title or the notes") String q,
+    @Schema(description = "Only items of this pack", examples = "core") @Size(max = 64) String pack,
+    @Schema(description = "Words that all stand in the id, the title or the notes") @Size(max = 200)
+        String q,
     @Schema(description = "It has a placement for this purpose") Purpose purpose)
     implements ItemQuery<Source> {
 

@@ -19,6 +19,7 @@ import org.standoff.rest.http.Page;
 import org.standoff.rest.http.ReadsQuery;
 import org.standoff.rest.http.Tagged;
 import org.standoff.rest.media.CsvTable;
+import org.standoff.rest.openapi.QueryExample;
 
 /** Sources of the packs in use. */
 @Path("/v1/sources")
@@ -35,6 +36,8 @@ public class SourcesResource {
 
   @GET
   @Produces(MediaType.APPLICATION_JSON)
+  @QueryExample(name = "attack", query = "purpose=attack&pack=core")
+  @QueryExample(name = "words", query = "q=drum")
   @ReadsQuery(SourceQuery.class)
   @CacheFor(seconds = PacksResource.FRESH_S)
   @Operation(
@@ -58,7 +61,10 @@ public class SourcesResource {
   @Path("/{pack}/{item}")
   @Produces(MediaType.APPLICATION_JSON)
   @CacheFor(seconds = PacksResource.FRESH_S)
-  @Operation(operationId = "getSource", summary = "A source as its file describes it")
+  @Operation(
+      operationId = "getSource",
+      summary = "A source as its file describes it",
+      description = CatalogueItem.ABOUT)
   @APIResponse(
       responseCode = "200",
       description = "The source; /schemas/source.json describes its members",

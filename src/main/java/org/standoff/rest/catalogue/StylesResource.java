@@ -19,6 +19,7 @@ import org.standoff.rest.http.Page;
 import org.standoff.rest.http.ReadsQuery;
 import org.standoff.rest.http.Tagged;
 import org.standoff.rest.media.CsvTable;
+import org.standoff.rest.openapi.QueryExample;
 
 /** Houses' styles of the packs in use. */
 @Path("/v1/styles")
@@ -35,6 +36,7 @@ public class StylesResource {
 
   @GET
   @Produces(MediaType.APPLICATION_JSON)
+  @QueryExample(name = "of-a-pack", query = "pack=core")
   @ReadsQuery(PlainQuery.class)
   @CacheFor(seconds = PacksResource.FRESH_S)
   @Operation(
@@ -58,7 +60,10 @@ public class StylesResource {
   @Path("/{pack}/{item}")
   @Produces(MediaType.APPLICATION_JSON)
   @CacheFor(seconds = PacksResource.FRESH_S)
-  @Operation(operationId = "getStyle", summary = "A style as its file describes it")
+  @Operation(
+      operationId = "getStyle",
+      summary = "A style as its file describes it",
+      description = CatalogueItem.ABOUT)
   @APIResponse(
       responseCode = "200",
       description = "The style; /schemas/style.json describes its members",

@@ -28,6 +28,10 @@ public class EnumNames implements OASFilter {
               if (!name.endsWith(CODES)) {
                 spell(schema);
               }
+              if (schema.getProperties() != null) {
+                // one that may be absent is listed in place
+                schema.getProperties().values().forEach(EnumNames::spell);
+              }
             });
   }
 

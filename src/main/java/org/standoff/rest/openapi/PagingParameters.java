@@ -62,6 +62,7 @@ public class PagingParameters implements OASFilter {
             OASFactory.createSchema()
                 .addType(Schema.SchemaType.INTEGER)
                 .minimum(BigDecimal.ONE)
+                .maximum(BigDecimal.valueOf(Integer.MAX_VALUE))
                 .defaultValue(PageRequest.DEFAULT_SIZE)));
     parameters.add(
         parameter(

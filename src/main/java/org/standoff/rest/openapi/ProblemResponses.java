@@ -18,7 +18,8 @@ import org.standoff.rest.problem.ProblemType;
 public class ProblemResponses implements OASFilter {
 
   private static final String SCHEMA = "#/components/schemas/Problem";
-  private static final String CALCULATION = "/v1/";
+  private static final String VERSIONED = "/v1/";
+  private static final Set<String> CALCULATIONS = Set.of("/v1/settings", "/v1/headroom");
 
   /** Invalid request and malformed body share a status; one entry tells of both. */
   private static final Set<ProblemType> ALWAYS =
@@ -26,9 +27,6 @@ public class ProblemResponses implements OASFilter {
 
   private static final Set<ProblemType> WITH_A_BODY =
       EnumSet.of(ProblemType.TOO_LARGE, ProblemType.UNSUPPORTED_MEDIA_TYPE);
-
-  private static final Set<ProblemType> CALCULATING =
-      EnumSet.of(ProblemType.NOT_FOUND, ProblemType.RULE_BROKEN, ProblemType.UNAVAILABLE);
 
   @Override
   public void filterOpenAPI(OpenAPI description) {
@@ -46,9 +44,13 @@ public class ProblemResponses implements OASFilter {
     if (operation.getRequestBody() != null || method == PathItem.HttpMethod.POST) {
       types.addAll(WITH_A_BODY);
     }
-    if (path.startsWith(CALCULATION)) {
-      types.addAll(CALCULATING);
-    } else if (path.contains("{")) {
+    if (path.startsWith(VERSIONED)) {
+      types.add(ProblemType.UNAVAILABLE);
+    }
+    if (CALCULATIONS.contains(path)) {
+      types.add(ProblemType.RULE_BROKEN);
+    }
+    if (path.contains("{")) {
       types.add(ProblemType.NOT_FOUND);
     }
     if (operation.getResponses() == null) {

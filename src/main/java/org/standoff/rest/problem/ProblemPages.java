@@ -39,7 +39,8 @@ public class ProblemPages {
   @Produces(MediaType.APPLICATION_JSON)
   @Operation(
       operationId = "explainProblem",
-      summary = "What a kind of problem means and what to do about it")
+      summary = "What a kind of problem means and what to do about it",
+      description = "Stands at the address in the type of every problem, as JSON and as a page.")
   public Explanation explain(
       @Parameter(description = "Last part of the problem's type", example = "invalid-request")
           @PathParam("name")

@@ -12,6 +12,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.io.InputStream;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
@@ -23,6 +24,7 @@ import org.standoff.rest.http.ReadsQuery;
 import org.standoff.rest.json.Asking;
 import org.standoff.rest.json.Batch;
 import org.standoff.rest.media.CsvTable;
+import org.standoff.rest.openapi.QueryExample;
 import org.standoff.rest.problem.RequestId;
 
 /** How much headroom each stage keeps. */
@@ -40,17 +42,24 @@ public class HeadroomResource {
   /** By query, for scripts. */
   @GET
   @ReadsQuery(HeadroomQuestion.class)
+  @QueryExample(name = "a-told-peak", query = HeadroomExamples.QUERY)
+  @QueryExample(name = "a-source", query = HeadroomExamples.QUERY_OF_A_SOURCE)
   @Produces(MediaType.APPLICATION_JSON)
   @Operation(
       operationId = "getHeadroom",
       summary = "Compute headroom, asked by a query string",
       description =
-          "For scripts: the members of the question as parameters. Ask for text/plain to get one"
-              + " line, for text/csv to get a sheet.")
+          "For scripts: the members of the question as parameters, those of a member after a dot, a"
+              + " list by repetition. Items themselves and lists of objects go into a POST. As"
+              + " application/json the whole answer, as text/csv a sheet, as text/plain one line of"
+              + " names and values.")
   @APIResponse(
       responseCode = "200",
       description = "The headroom of every stage, with every intermediate term",
-      content = @Content(schema = @Schema(implementation = HeadroomAnswer.class)))
+      content =
+          @Content(
+              mediaType = MediaType.APPLICATION_JSON,
+              schema = @Schema(implementation = HeadroomAnswer.class)))
   public HeadroomAnswer get(@Context UriInfo uri) {
     return byQuery(uri);
   }
@@ -81,15 +90,43 @@ public class HeadroomResource {
       operationId = "postHeadroom",
       summary = "Compute the headroom of a chain at told settings",
       description =
-          "Give the peak at the capsule, or a source and a distance."
-              + " Ask for text/plain to get one line, for text/csv to get a sheet.")
+          "Give the peak at the capsule, or a source and a distance. Without a gain the recommended"
+              + " one is set. As application/json the whole answer, as text/csv a sheet with a row a"
+              + " stage, as text/plain one line of names and values. As application/x-ndjson up to"
+              + " 1000 questions, one a line, are answered line by line in their order:"
+              + " {\"line\": 1, \"answer\": …} or {\"line\": 1, \"problem\": …}.")
   @RequestBody(
       required = true,
-      content = @Content(schema = @Schema(implementation = HeadroomQuestion.class)))
+      content = {
+        @Content(
+            mediaType = MediaType.APPLICATION_JSON,
+            schema = @Schema(implementation = HeadroomQuestion.class),
+            examples = {
+              @ExampleObject(
+                  name = "a-told-peak",
+                  summary = "A peak told at the capsule",
+                  value = HeadroomExamples.A_TOLD_PEAK),
+              @ExampleObject(
+                  name = "a-source",
+                  summary = "A source at a distance",
+                  value = HeadroomExamples.A_SOURCE)
+            }),
+        @Content(
+            mediaType = Batch.MEDIA_TYPE,
+            schema = @Schema(implementation = HeadroomQuestion.class),
+            examples =
+                @ExampleObject(
+                    name = "a-line",
+                    summary = "One question a line",
+                    value = HeadroomExamples.A_TOLD_PEAK))
+      })
   @APIResponse(
       responseCode = "200",
       description = "The headroom of every stage, with every intermediate term",
-      content = @Content(schema = @Schema(implementation = HeadroomAnswer.class)))
+      content =
+          @Content(
+              mediaType = MediaType.APPLICATION_JSON,
+              schema = @Schema(implementation = HeadroomAnswer.class)))
   public HeadroomAnswer post(InputStream body) {
     return byBody(body);
   }

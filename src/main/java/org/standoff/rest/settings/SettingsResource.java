@@ -12,6 +12,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.io.InputStream;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
@@ -23,6 +24,7 @@ import org.standoff.rest.http.ReadsQuery;
 import org.standoff.rest.json.Asking;
 import org.standoff.rest.json.Batch;
 import org.standoff.rest.media.CsvTable;
+import org.standoff.rest.openapi.QueryExample;
 import org.standoff.rest.problem.RequestId;
 
 /** Which microphone, pattern, pad, filter and gain. */
@@ -40,17 +42,24 @@ public class SettingsResource {
   /** By query, for scripts. */
   @GET
   @ReadsQuery(SettingsQuestion.class)
+  @QueryExample(name = "one-microphone", query = SettingsExamples.QUERY)
+  @QueryExample(name = "a-told-level", query = SettingsExamples.QUERY_OF_A_TOLD_LEVEL)
   @Produces(MediaType.APPLICATION_JSON)
   @Operation(
       operationId = "getSettings",
       summary = "Recommend settings, asked by a query string",
       description =
-          "For scripts: the members of the question as parameters. Ask for text/plain to get one"
-              + " line, for text/csv to get a sheet.")
+          "For scripts: the members of the question as parameters, those of a member after a dot, a"
+              + " list by repetition. Items themselves and lists of objects go into a POST. As"
+              + " application/json the whole answer, as text/csv a sheet, as text/plain one line of"
+              + " names and values.")
   @APIResponse(
       responseCode = "200",
       description = "The recommended settings, best first, and why the others don't serve",
-      content = @Content(schema = @Schema(implementation = SettingsAnswer.class)))
+      content =
+          @Content(
+              mediaType = MediaType.APPLICATION_JSON,
+              schema = @Schema(implementation = SettingsAnswer.class)))
   public SettingsAnswer get(@Context UriInfo uri) {
     return byQuery(uri);
   }
@@ -81,15 +90,64 @@ public class SettingsResource {
       operationId = "postSettings",
       summary = "Recommend settings for a source and a distance",
       description =
-          "Everything but source and preamp may be left out; the answer says what was assumed."
-              + " Ask for text/plain to get one line, for text/csv to get a sheet.")
+          "Everything but source and preamp may be left out; the answer says what was assumed. A"
+              + " reference is an id, or the item itself in the form of its catalogue file. As"
+              + " application/json the whole answer, as text/csv a sheet with a row a microphone,"
+              + " as text/plain the best in one line of names and values. As application/x-ndjson"
+              + " up to 1000 questions, one a line, are answered line by line in their order:"
+              + " {\"line\": 1, \"answer\": …} or {\"line\": 1, \"problem\": …}.")
   @RequestBody(
       required = true,
-      content = @Content(schema = @Schema(implementation = SettingsQuestion.class)))
+      content = {
+        @Content(
+            mediaType = MediaType.APPLICATION_JSON,
+            schema = @Schema(implementation = SettingsQuestion.class),
+            examples = {
+              @ExampleObject(
+                  name = "one-microphone",
+                  summary = "One microphone, close",
+                  value = SettingsExamples.ONE_MICROPHONE),
+              @ExampleObject(
+                  name = "a-told-level",
+                  summary = "A level told with its spread, a pack to choose from",
+                  value = SettingsExamples.A_TOLD_LEVEL),
+              @ExampleObject(
+                  name = "with-neighbours",
+                  summary = "What else it hears, in a room",
+                  value = SettingsExamples.WITH_NEIGHBOURS),
+              @ExampleObject(
+                  name = "doubles",
+                  summary = "A player who doubles, on one input",
+                  value = SettingsExamples.DOUBLES),
+              @ExampleObject(
+                  name = "a-pair",
+                  summary = "Two microphones on one gain, another placement in use",
+                  value = SettingsExamples.A_PAIR),
+              @ExampleObject(
+                  name = "side-by-side",
+                  summary = "Given settings, side by side",
+                  value = SettingsExamples.SIDE_BY_SIDE),
+              @ExampleObject(
+                  name = "own-microphone",
+                  summary = "A microphone that no catalogue has",
+                  value = SettingsExamples.OWN_MICROPHONE)
+            }),
+        @Content(
+            mediaType = Batch.MEDIA_TYPE,
+            schema = @Schema(implementation = SettingsQuestion.class),
+            examples =
+                @ExampleObject(
+                    name = "a-line",
+                    summary = "One question a line",
+                    value = SettingsExamples.ONE_MICROPHONE))
+      })
   @APIResponse(
       responseCode = "200",
       description = "The recommended settings, best first, and why the others don't serve",
-      content = @Content(schema = @Schema(implementation = SettingsAnswer.class)))
+      content =
+          @Content(
+              mediaType = MediaType.APPLICATION_JSON,
+              schema = @Schema(implementation = SettingsAnswer.class)))
   public SettingsAnswer post(InputStream body) {
     return byBody(body);
   }

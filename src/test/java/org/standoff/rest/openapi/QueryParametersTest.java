@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.util.List;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.models.OpenAPI;
@@ -28,6 +29,7 @@ class QueryParametersTest {
     @GET
     @Path("/one")
     @ReadsQuery(Question.class)
+    @QueryExample(name = "loud", query = "source=core/snare&preamp.gain_db=12")
     @org.eclipse.microprofile.openapi.annotations.Operation(hidden = true)
     public String ask() {
       return "";
@@ -37,7 +39,9 @@ class QueryParametersTest {
   @Test
   void membersOfTheRecordAreParametersOfItsGet() throws IOException {
     OpenAPI description = description();
-    new QueryParameters(Index.of(Question.class, Twins.class)).filterOpenAPI(description);
+    new QueryParameters(
+            Index.of(Question.class, Twins.class, QueryExample.class, QueryExamples.class))
+        .filterOpenAPI(description);
     assertThat(description.getPaths().getPathItem("/questions/one").getGET().getParameters())
         .extracting(Parameter::getName, Parameter::getIn, Parameter::getRequired)
         .containsExactly(
@@ -45,9 +49,22 @@ class QueryParametersTest {
             tuple("preamp.gain_db", Parameter.In.QUERY, false));
   }
 
+  @Test
+  void anExampleShowsItsValuesAtTheirParameters() throws IOException {
+    OpenAPI description = description();
+    new QueryParameters(
+            Index.of(Question.class, Twins.class, QueryExample.class, QueryExamples.class))
+        .filterOpenAPI(description);
+    assertThat(description.getPaths().getPathItem("/questions/one").getGET().getParameters())
+        .extracting(parameter -> parameter.getExamples().get("loud").getValue())
+        .containsExactly("core/snare", new BigDecimal("12"));
+  }
+
   private static OpenAPI description() {
     Schema text = OASFactory.createSchema().description("which");
-    Schema preamp = OASFactory.createSchema().addProperty("gain_db", OASFactory.createSchema());
+    Schema preamp =
+        OASFactory.createSchema()
+            .addProperty("gain_db", OASFactory.createSchema().addType(Schema.SchemaType.NUMBER));
     preamp.setRequired(List.of("gain_db"));
     Schema question =
         OASFactory.createSchema()
