@@ -1,0 +1,266 @@
+package org.standoff.contract;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.quarkus.test.common.TestResourceScope;
+import io.quarkus.test.common.WithTestResource;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.config.EncoderConfig;
+import io.restassured.config.RestAssuredConfig;
+import io.restassured.http.ContentType;
+import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.standoff.fixture.Ask;
+import org.standoff.fixture.EmbeddedDatabaseResource;
+
+/**
+ * The description is true: every example of every operation is sent and answered, and the answer is
+ * valid against the schema that is promised for it.
+ */
+@QuarkusTest
+@WithTestResource(value = EmbeddedDatabaseResource.class, scope = TestResourceScope.GLOBAL)
+class OpenApiExamplesTest {
+  private static final String JSON = "application/json";
+  private static final String LINES = "application/x-ndjson";
+
+  /** Figures without a unit, and counts. */
+  private static final Set<String> UNITLESS =
+      Set.of(
+          "rank",
+          "score",
+          "weight",
+          "points",
+          "found",
+          "limit",
+          "line",
+          "column",
+          "status",
+          "page_size",
+          "guarded_percentile",
+          "clip_probability",
+          "considered_count",
+          "why_not_count",
+          // percentiles of what they stand in
+          "low",
+          "typical",
+          "high");
+
+  private static final String UNIT =
+      ".*_(m|kg|db|dba|dbu|dbfs|db_spl|hz|deg|c|percent|m_per_s|db_per_octave)";
+
+  @Test
+  void everyExampleOfAQueryIsAnsweredAsPromised() {
+    Described described = Described.served();
+    int sent = 0;
+    for (Described.Operation operation : described.operations()) {
+      if (!operation.method().equals("get")) {
+        continue;
+      }
+      Set<String> names = exampleNames(operation);
+      for (String name : names.isEmpty() ? Set.of("") : names) {
+        for (String form : forms(operation)) {
+          Response response = query(operation, name).accept(form).get(operation.path());
+          assertAnswered(described, operation, name, form, response);
+          sent++;
+        }
+      }
+    }
+    assertThat(sent).isGreaterThan(40);
+  }
+
+  @Test
+  void everyExampleOfABodyIsAnsweredAsPromised() {
+    Described described = Described.served();
+    int sent = 0;
+    for (Described.Operation operation : described.operations()) {
+      for (Map.Entry<String, JsonNode> body :
+          operation.told().at("/requestBody/content").properties()) {
+        for (Map.Entry<String, JsonNode> example : body.getValue().path("examples").properties()) {
+          JsonNode question = example.getValue().path("value");
+          assertThat(described.faults(body.getValue().path("schema"), question))
+              .as("%s, %s", operation.id(), example.getKey())
+              .isEmpty();
+          List<String> forms = body.getKey().equals(LINES) ? List.of(LINES) : forms(operation);
+          for (String form : forms) {
+            if (body.getKey().equals(LINES) || !form.equals(LINES)) {
+              Response response =
+                  sending(body.getKey())
+                      .accept(form)
+                      .body(question.toString())
+                      .post(operation.path());
+              assertAnswered(described, operation, example.getKey(), form, response);
+              sent++;
+            }
+          }
+        }
+      }
+    }
+    assertThat(sent).isGreaterThan(25);
+  }
+
+  @Test
+  void everyOperationIsDescribedAndShown() {
+    for (Described.Operation operation : Described.served().operations()) {
+      assertThat(operation.told().path("description").asText()).as(operation.id()).isNotEmpty();
+      assertThat(operation.told().at("/responses/200/content")).as(operation.id()).isNotEmpty();
+      if (operation.told().has("requestBody")) {
+        operation
+            .told()
+            .at("/requestBody/content")
+            .forEach(body -> assertThat(body.path("examples")).isNotEmpty());
+      } else if (operation.told().has("parameters")) {
+        assertThat(operation.told().path("parameters"))
+            .as(operation.id() + " shows no parameter's value")
+            .anyMatch(
+                parameter ->
+                    parameter.has("examples")
+                        || parameter.has("example")
+                        || parameter.path("name").asText().equals("page_size"));
+      }
+    }
+  }
+
+  @Test
+  void whatIsSentIsBounded() {
+    Described described = Described.served();
+    List<String> unbounded = new ArrayList<>();
+    for (String question :
+        List.of(
+            "SettingsQuestion",
+            "HeadroomQuestion",
+            "ToldLevel",
+            "SecondMicrophone",
+            "DoubledSource",
+            "NeighbourSource",
+            "GivenSettings",
+            "Stand")) {
+      described
+          .schemas()
+          .get(question)
+          .path("properties")
+          .properties()
+          .forEach(member -> bounds(question, member.getKey(), member.getValue(), unbounded));
+    }
+    for (Described.Operation operation : described.operations()) {
+      for (JsonNode parameter : operation.told().path("parameters")) {
+        if (parameter.path("in").asText().equals("query")) {
+          bounds(
+              operation.id(), parameter.path("name").asText(), parameter.path("schema"), unbounded);
+        }
+      }
+    }
+    assertThat(unbounded).isEmpty();
+  }
+
+  @Test
+  void everyMemberIsDescribedAndEveryFigureHasAUnit() {
+    List<String> bare = new ArrayList<>();
+    List<String> unitless = new ArrayList<>();
+    Described.served()
+        .schemas()
+        .forEach(
+            (record, schema) ->
+                schema
+                    .path("properties")
+                    .properties()
+                    .forEach(
+                        member -> {
+                          String name = record + "." + member.getKey();
+                          if (!member.getValue().has("description")) {
+                            bare.add(name);
+                          }
+                          if (isFigure(member.getValue())
+                              && !member.getKey().matches(UNIT)
+                              && !UNITLESS.contains(member.getKey())) {
+                            unitless.add(name);
+                          }
+                        }));
+    assertThat(bare).as("told in openapi/words.properties").isEmpty();
+    assertThat(unitless).as("a figure without a unit at the end of its name").isEmpty();
+  }
+
+  private static void assertAnswered(
+      Described described,
+      Described.Operation operation,
+      String example,
+      String form,
+      Response response) {
+    String about = "%s, example %s as %s".formatted(operation.id(), example, form);
+    assertThat(response.statusCode()).as(about + ": " + response.asString()).isEqualTo(200);
+    assertThat(response.contentType()).as(about).startsWith(form);
+    assertThat(response.header("ETag")).as(about).isNotEmpty();
+    assertThat(response.asByteArray()).as(about).isNotEmpty();
+    if (form.equals(LINES)) {
+      assertThat(Ask.tree(response.asString()).has("answer")).as(about).isTrue();
+    } else if (form.contains("json")) {
+      JsonNode schema = operation.told().at("/responses/200/content").path(form).path("schema");
+      assertThat(described.faults(schema, Ask.tree(response.asString()))).as(about).isEmpty();
+    }
+  }
+
+  private static List<String> forms(Described.Operation operation) {
+    List<String> forms = new ArrayList<>();
+    operation.told().at("/responses/200/content").fieldNames().forEachRemaining(forms::add);
+    return forms;
+  }
+
+  private static Set<String> exampleNames(Described.Operation operation) {
+    Set<String> names = new TreeSet<>();
+    operation
+        .told()
+        .path("parameters")
+        .forEach(parameter -> parameter.path("examples").fieldNames().forEachRemaining(names::add));
+    return names;
+  }
+
+  private static RequestSpecification query(Described.Operation operation, String name) {
+    RequestSpecification request = given();
+    for (JsonNode parameter : operation.told().path("parameters")) {
+      String of = parameter.path("name").asText();
+      JsonNode value = parameter.path("examples").path(name).path("value");
+      if (parameter.path("in").asText().equals("path")) {
+        request.pathParam(of, parameter.path("example").asText());
+      } else if (value.isArray()) {
+        value.forEach(entry -> request.queryParam(of, entry.asText()));
+      } else if (!value.isMissingNode()) {
+        request.queryParam(of, value.asText());
+      }
+    }
+    return request;
+  }
+
+  private static RequestSpecification sending(String type) {
+    return given()
+        .config(
+            RestAssuredConfig.config()
+                .encoderConfig(
+                    EncoderConfig.encoderConfig().encodeContentTypeAs(LINES, ContentType.TEXT)))
+        .contentType(type);
+  }
+
+  private static void bounds(String where, String name, JsonNode member, List<String> unbounded) {
+    boolean bounded =
+        switch (member.path("type").asText()) {
+          case "number", "integer" -> member.has("minimum") && member.has("maximum");
+          case "string" -> member.has("maxLength") || member.has("$ref") || member.has("enum");
+          case "array" -> member.has("maxItems");
+          default -> true;
+        };
+    if (!bounded) {
+      unbounded.add(where + "." + name);
+    }
+  }
+
+  private static boolean isFigure(JsonNode member) {
+    String type = member.path("type").toString();
+    return type.contains("number") || type.contains("integer");
+  }
+}
