@@ -2,9 +2,12 @@ package org.standoff.contract;
 
 import static io.restassured.RestAssured.given;
 
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.ObjectWriter;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.io.IOException;
@@ -20,8 +23,19 @@ import java.util.regex.Pattern;
  * the README shows is what was sent.
  */
 final class ReadmeCall {
-  private static final ObjectMapper JSON =
-      new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  /** As jq prints it. */
+  private static final ObjectWriter PRETTY =
+      JSON.writer(
+          new DefaultPrettyPrinter(
+                  Separators.createDefaultInstance()
+                      .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+                      .withObjectEmptySeparator("")
+                      .withArrayEmptySeparator(""))
+              .withArrayIndenter(DefaultIndenter.SYSTEM_LINEFEED_INSTANCE.withLinefeed("\n"))
+              .withObjectIndenter(DefaultIndenter.SYSTEM_LINEFEED_INSTANCE.withLinefeed("\n")));
+
   private static final String SERVICE = "http://127.0.0.1:8080";
   private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)", Pattern.DOTALL);
   private static final Pattern STEP = Pattern.compile("\\.([a-z0-9_]+)|\\[(\\d+)]|\\.\"([^\"]+)\"");
@@ -72,7 +86,7 @@ final class ReadmeCall {
       return text.replace("\r\n", "\n").stripTrailing();
     }
     try {
-      return JSON.writeValueAsString(select(JSON.readTree(text)));
+      return PRETTY.writeValueAsString(select(JSON.readTree(text)));
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
