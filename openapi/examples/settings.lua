@@ -1,10 +1,12 @@
 -- Asks settings in one line, as a script inside a workstation would: a bare socket, no JSON.
---   lua5.4 settings.lua [HOST [PORT]]
--- Needs LuaSocket. Exits 1 where the service refuses.
+--   lua5.4 settings.lua [ADDRESS]
+-- The address may stand in STANDOFF_URL too. Needs LuaSocket. Exits 1 where the service refuses.
 local socket = require("socket")
 
-local host = arg[1] or "127.0.0.1"
-local port = tonumber(arg[2] or "8080")
+local address = arg[1] or os.getenv("STANDOFF_URL") or "http://127.0.0.1:8080"
+local host, port = address:match("^http://([^:/]+):?(%d*)")
+assert(host, "an address is http://host:port")
+port = tonumber(port) or 80
 local question = "source=core/guitar-amp&distance_m=0.05&microphone=core/dyn-card-1&preamp=core/preamp-16"
 
 local connection = assert(socket.connect(host, port))

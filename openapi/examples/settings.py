@@ -3,10 +3,11 @@
 
     settings.py [ADDRESS]
 
-Standard library only. Exits 1 where a line could not be answered.
+Standard library only. The address may stand in STANDOFF_URL too. Exits 1 where a line could not be answered.
 """
 
 import json
+import os
 import sys
 import urllib.request
 
@@ -46,7 +47,8 @@ def ask(service, batch):
 
 
 def main():
-    service = sys.argv[1] if len(sys.argv) > 1 else "http://127.0.0.1:8080"
+    told = os.environ.get("STANDOFF_URL", "http://127.0.0.1:8080")
+    service = sys.argv[1] if len(sys.argv) > 1 else told
     failed = False
     for (source, placement, distance_m), line in zip(
         SESSION, ask(service, questions("boathouse", "boathouse/recorder"))

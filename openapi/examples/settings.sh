@@ -1,9 +1,10 @@
 #!/bin/sh
 # Asks settings for a snare from the top, in one line, and picks the gain out of it.
 #   settings.sh [ADDRESS]
+# The address may stand in STANDOFF_URL too.
 # Exits 1 where the service refuses, with its problem document on standard error.
 set -eu
-service=${1:-http://127.0.0.1:8080}
+service=${1:-${STANDOFF_URL:-http://127.0.0.1:8080}}
 question='source=core/snare&placement=top&distance_m=0.05&microphone=core/ldc-multi-1&preamp=core/preamp-16'
 
 answer=$(mktemp)

@@ -13,6 +13,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.standoff.fixture.Ask;
 
 /** The description that the running service serves. */
@@ -67,6 +69,22 @@ final class Described {
         .properties()
         .forEach(schema -> all.put(schema.getKey(), schema.getValue()));
     return all;
+  }
+
+  /** Names of the schemas that bodies are made of. */
+  Set<String> sent() {
+    Set<String> names = new TreeSet<>();
+    operations().forEach(operation -> follow(operation.told().path("requestBody"), names));
+    return names;
+  }
+
+  private void follow(JsonNode node, Set<String> names) {
+    for (JsonNode reference : node.findValues("$ref")) {
+      String name = reference.asText().replaceFirst(".*/", "");
+      if (names.add(name)) {
+        follow(schemas().get(name), names);
+      }
+    }
   }
 
   /**

@@ -196,7 +196,7 @@ class StereoOverHttpTest {
                 + "}");
     // looking east, the left capsule is the northern one
     assertThat(answer.getMap("setting_out.capsules[0].position_m"))
-        .isEqualTo(Map.of("x", 9.1f, "y", 6.9f, "z", 2.0f));
+        .isEqualTo(Map.of("x", 9.1f, "y", 6.9f, "z", 2));
     assertThat(answer.getDouble("setting_out.capsules[0].from_bar_deg"))
         .isCloseTo(30, within(0.01));
     assertThat(answer.getDouble("setting_out.capsules[0].azimuth_deg"))

@@ -29,13 +29,18 @@ public class ItemReferences implements OASFilter {
   /** Kind of item by the name of the member. */
   private static final Map<String, String> KINDS =
       new TreeMap<>(
-          Map.of(
-              "source", "source",
-              "microphone", "microphone",
-              "microphones", "microphone",
-              "preamp", "preamp",
-              "room", "room",
-              "style", "style"));
+          Map.ofEntries(
+              Map.entry("source", "source"),
+              Map.entry("microphone", "microphone"),
+              Map.entry("microphones", "microphone"),
+              Map.entry("preamp", "preamp"),
+              Map.entry("room", "room"),
+              Map.entry("style", "style"),
+              Map.entry("pair", "pair"),
+              Map.entry("pairs", "pair"),
+              Map.entry("ensemble", "ensemble"),
+              Map.entry("models", "listening-model"),
+              Map.entry("criterion", "listening-model")));
 
   @Override
   public void filterOpenAPI(OpenAPI description) {
@@ -107,7 +112,7 @@ public class ItemReferences implements OASFilter {
     return OASFactory.createSchema()
         .addType(Schema.SchemaType.OBJECT)
         .description(
-            "A %s in the form of its catalogue file; the schema at %s says what is in it"
+            "Item of the kind %s in the form of its catalogue file; the schema at %s says what is in it"
                 .formatted(kind, address))
         .externalDocs(
             OASFactory.createExternalDocumentation()
@@ -117,14 +122,19 @@ public class ItemReferences implements OASFilter {
 
   private static Schema reference(String kind) {
     return OASFactory.createSchema()
-        .description("A %s: its id, or the %s itself".formatted(kind, kind))
+        .description("Item of the kind %s: its id, or the item itself".formatted(kind))
         .oneOf(
             List.of(
                 OASFactory.createSchema().ref(SCHEMAS + ID),
                 OASFactory.createSchema().ref(SCHEMAS + name(kind, "Sheet"))));
   }
 
+  /** {@code listening-model} and {@code Sheet} are ListeningModelSheet. */
   private static String name(String kind, String suffix) {
-    return Character.toUpperCase(kind.charAt(0)) + kind.substring(1) + suffix;
+    StringBuilder name = new StringBuilder();
+    for (String word : kind.split("-")) {
+      name.append(Character.toUpperCase(word.charAt(0))).append(word.substring(1));
+    }
+    return name + suffix;
   }
 }

@@ -26,6 +26,7 @@ import org.standoff.rest.json.Asking;
 import org.standoff.rest.json.Batch;
 import org.standoff.rest.media.CsvTable;
 import org.standoff.rest.media.Svg;
+import org.standoff.rest.openapi.QueryExample;
 import org.standoff.rest.problem.RequestId;
 
 /** What a stereo pair makes of given sources. */
@@ -46,6 +47,7 @@ public class GeometryResource {
   /** By query, for scripts. */
   @GET
   @ReadsQuery(GeometryQuestion.class)
+  @QueryExample(name = "two-sources", query = StereoExamples.QUERY)
   @Produces(MediaType.APPLICATION_JSON)
   @Operation(
       operationId = "getStereoGeometry",

@@ -2,6 +2,9 @@ package org.standoff.rest.stereo;
 
 /** Questions that the API description shows; a test sends each. */
 final class StereoExamples {
+  static final String QUERY =
+      "pair=core/near-coincident-17-110&azimuth_deg=30&azimuth_deg=-30&distance_m=2.5";
+
   /** The layout that broadcasters took up, two sources at 2.5 m. */
   static final String NEAR_COINCIDENT =
       """
