@@ -86,7 +86,7 @@ final class GeometrySheet {
     cells.add(source.timeDifferenceMs());
     cells.add(source.oppositePolarity() ? "opposite" : "same");
     cells.add(source.mono().lossDb());
-    cells.add(source.mono().worstOctaveHz());
+    cells.add(source.mono().worstOctave());
     cells.add(figure(source.mono().firstNotchHz()));
     cells.add(source.spreadPct());
     return cells;
