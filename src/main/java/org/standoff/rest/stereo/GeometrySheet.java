@@ -24,7 +24,7 @@ final class GeometrySheet {
           "time_difference_ms",
           "polarity",
           "mono_loss_db",
-          "mono_loss_octave_hz",
+          "mono_loss_octave",
           "first_notch_hz",
           "spread_pct");
 
