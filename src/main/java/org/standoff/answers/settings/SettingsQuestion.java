@@ -13,6 +13,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
 import org.standoff.acoustics.Dynamic;
 import org.standoff.advice.LinePhantom;
+import org.standoff.answers.ToldLevel;
 
 /**
  * Which microphone, pattern, pad, filter and gain, for this source, this far away? The record is

@@ -21,6 +21,8 @@ import org.standoff.answers.QuestionFault;
 import org.standoff.answers.References;
 import org.standoff.answers.Resolved;
 import org.standoff.answers.Styles;
+import org.standoff.answers.ToldLevel;
+import org.standoff.answers.ToldLevels;
 import org.standoff.catalogue.NearMiss;
 import org.standoff.chain.Microphone;
 import org.standoff.chain.Preamp;
@@ -114,7 +116,7 @@ final class SettingsResolver {
     ToldLevel told = asked.toldLevel();
     return told == null
         ? Optional.of(played)
-        : ToldLevels.apply(played, told, distanceM(played), references, assumptions);
+        : ToldLevels.apply(played, told, distanceM(played), "/told_level", references, assumptions);
   }
 
   private double distanceM(Played played) {

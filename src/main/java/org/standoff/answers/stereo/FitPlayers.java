@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.standoff.answers.ChosenPlayers;
 import org.standoff.answers.QuestionFault;
 import org.standoff.answers.References;
 import org.standoff.floor.Player;
@@ -29,7 +30,7 @@ record FitPlayers(
 
   static FitPlayers resolve(References references, StereoFitQuestion asked) {
     ChosenPlayers ensemble =
-        ChosenPlayers.resolve(references, asked.ensemble(), asked.playerIds(), "/player_ids");
+        ChosenPlayers.resolve(references, asked.ensemble(), asked.playerIds(), "", "/player_ids");
     int ways =
         (asked.players() == null ? 0 : 1)
             + (asked.ensemble() == null ? 0 : 1)

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.standoff.advice.Caution;
 import org.standoff.answers.Basis;
+import org.standoff.answers.Coordinates;
 
 /**
  * The answer to a {@link GeometryQuestion}. Differences are left minus right, time positive when
@@ -122,7 +123,7 @@ public record GeometryAnswer(
    */
   public record MonoLine(
       double lossDb,
-      String worstOctave,
+      String worstOctaveHz,
       Map<String, Double> bandDb,
       Map<String, Double> foldDownDb,
       OptionalDouble firstNotchHz,

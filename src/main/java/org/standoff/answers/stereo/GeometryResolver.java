@@ -7,6 +7,7 @@ import org.standoff.acoustics.Air;
 import org.standoff.acoustics.Room;
 import org.standoff.answers.Airs;
 import org.standoff.answers.Assumptions;
+import org.standoff.answers.ChosenPlayers;
 import org.standoff.answers.QuestionFault;
 import org.standoff.answers.References;
 import org.standoff.answers.Resolved;
@@ -38,7 +39,7 @@ final class GeometryResolver {
   private ResolvedGeometry resolve() {
     Optional<ResolvedPair> pair = new PairResolver(references, asked).resolve(place());
     ChosenPlayers players =
-        ChosenPlayers.resolve(references, asked.ensemble(), asked.players(), "/players");
+        ChosenPlayers.resolve(references, asked.ensemble(), asked.players(), "", "/players");
     List<NamedOrigin> sources = new SourcesResolver(references, asked).resolve(players);
     List<ListeningModel> models = ListeningModels.resolve(references, asked.models(), assumptions);
     Optional<ListeningModel> criterion = ListeningModels.criterion(references, asked.criterion());

@@ -10,6 +10,7 @@ import org.standoff.acoustics.Direction;
 import org.standoff.acoustics.PatternName;
 import org.standoff.acoustics.Point3;
 import org.standoff.acoustics.Polar;
+import org.standoff.answers.Coordinates;
 import org.standoff.pairs.Capsule;
 import org.standoff.pairs.Channel;
 

@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
+import org.standoff.answers.Coordinates;
 
 /** A source that the pair hears, by its place or as the pair sees it. */
 @Schema(

@@ -6,6 +6,7 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
+import org.standoff.answers.Coordinates;
 import org.standoff.pairs.PairPlace;
 
 /** Where a pair stands and looks. */

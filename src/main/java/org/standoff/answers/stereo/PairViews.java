@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.standoff.acoustics.Point3;
 import org.standoff.acoustics.Polar;
+import org.standoff.answers.Coordinates;
 import org.standoff.answers.OctaveFigures;
 import org.standoff.answers.Resolved;
 import org.standoff.pairs.Capsule;

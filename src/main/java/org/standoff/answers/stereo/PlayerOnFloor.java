@@ -4,6 +4,7 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.standoff.answers.Coordinates;
 
 /** A player by a place in the room. */
 @Schema(description = "A player by a place in the room")

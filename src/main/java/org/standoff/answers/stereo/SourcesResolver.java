@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.standoff.acoustics.Direction;
+import org.standoff.answers.ChosenPlayers;
+import org.standoff.answers.Coordinates;
 import org.standoff.answers.QuestionFault;
 import org.standoff.answers.References;
 import org.standoff.floor.Player;

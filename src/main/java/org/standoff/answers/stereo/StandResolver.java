@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import org.standoff.acoustics.Direction;
 import org.standoff.acoustics.Point3;
 import org.standoff.answers.Assumptions;
+import org.standoff.answers.Coordinates;
 import org.standoff.answers.QuestionFault;
 import org.standoff.answers.References;
 import org.standoff.pairs.ParameterRange;

@@ -84,7 +84,7 @@ public record StereoFitAnswer(
       double spreadPct,
       double proportionalPct,
       double monoLossDb,
-      String worstOctave,
+      String worstOctaveHz,
       OptionalDouble directToReverberantDb) {}
 
   /** Where a model puts a player. */

@@ -10,6 +10,7 @@ import org.standoff.answers.stereo.GeometryAnswer.ImageLine;
 import org.standoff.answers.stereo.GeometryAnswer.RecordingAngleLine;
 import org.standoff.answers.stereo.GeometryAnswer.SourceInPair;
 import org.standoff.rest.media.Svg;
+import org.standoff.rest.media.Words;
 
 /** Where each source lands between the loudspeakers, a row a model. */
 final class ImagesPicture {

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.standoff.answers.stereo.GeometryAnswer;
 import org.standoff.answers.stereo.GeometryAnswer.MonoDirectionLine;
 import org.standoff.rest.media.Svg;
+import org.standoff.rest.media.Words;
 
 /** The level of the mono sum, direction by octave, as a table whose cells darken with the loss. */
 final class MonoPicture {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.standoff.answers.stereo.GeometryAnswer.AskedPair;
 import org.standoff.rest.media.Svg;
+import org.standoff.rest.media.Words;
 
 /** The head of a picture: which pair it is. */
 final class PairHeading {

@@ -7,7 +7,9 @@ import org.standoff.answers.stereo.GeometryAnswer.CapsuleLine;
 import org.standoff.answers.stereo.GeometryAnswer.ImageLine;
 import org.standoff.answers.stereo.GeometryAnswer.SourceInPair;
 import org.standoff.answers.stereo.GeometryAnswer.TapeLine;
+import org.standoff.rest.media.ScaleBar;
 import org.standoff.rest.media.Svg;
+import org.standoff.rest.media.Words;
 
 /** The pair to scale, and the sources around it. */
 final class PairPicture {

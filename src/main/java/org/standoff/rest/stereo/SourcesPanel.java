@@ -8,6 +8,7 @@ import org.standoff.answers.stereo.GeometryAnswer.CapsuleLine;
 import org.standoff.answers.stereo.GeometryAnswer.RecordingAngleLine;
 import org.standoff.answers.stereo.GeometryAnswer.SourceInPair;
 import org.standoff.rest.media.Svg;
+import org.standoff.rest.media.Words;
 
 /** The sources from above, as the pair looks up the page, with the recording angle. */
 final class SourcesPanel {

@@ -1,44 +1,44 @@
-package org.standoff.rest.stereo;
+package org.standoff.rest.media;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** Figures in the words of pictures. */
-final class Words {
+public final class Words {
   private static final char MINUS = '\u2212';
 
   private Words() {}
 
   /** A figure with a real minus sign. */
-  static String of(double value, int decimals) {
+  public static String of(double value, int decimals) {
     String text = String.format(Locale.ROOT, "%." + decimals + "f", Math.abs(value));
     boolean zero = text.chars().allMatch(one -> one == '0' || one == '.');
     return value < 0 && !zero ? MINUS + text : text;
   }
 
-  static String degrees(double value) {
+  public static String degrees(double value) {
     return of(value, 1) + "°";
   }
 
-  static String degrees(OptionalDouble value) {
+  public static String degrees(OptionalDouble value) {
     return value.isPresent() ? degrees(value.getAsDouble()) : "none";
   }
 
-  static String metres(double value) {
+  public static String metres(double value) {
     return of(value, 2) + " m";
   }
 
-  static String distance(OptionalDouble value) {
+  public static String distance(OptionalDouble value) {
     return value.isPresent() ? metres(value.getAsDouble()) : "far";
   }
 
   /** A frequency as the trade writes it. */
-  static String hertz(double hz) {
+  public static String hertz(double hz) {
     return hz >= 1000 ? of(hz / 1000, 1) + "k" : of(hz, 0);
   }
 
   /** The text, or its beginning where it is longer than {@code most} letters. */
-  static String cut(String text, int most) {
+  public static String cut(String text, int most) {
     return text.length() <= most ? text : text.substring(0, most - 1) + "…";
   }
 }

@@ -1,4 +1,4 @@
-package org.standoff.answers.settings;
+package org.standoff.answers;
 
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;

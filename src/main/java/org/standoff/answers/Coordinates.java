@@ -1,4 +1,4 @@
-package org.standoff.answers.stereo;
+package org.standoff.answers;
 
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
@@ -25,11 +25,11 @@ public record Coordinates(
         @DecimalMax("200")
         Double z) {
 
-  static Coordinates of(Point3 point) {
+  public static Coordinates of(Point3 point) {
     return new Coordinates(point.xM(), point.yM(), point.zM());
   }
 
-  Point3 point() {
+  public Point3 point() {
     return new Point3(x, y, z);
   }
 }

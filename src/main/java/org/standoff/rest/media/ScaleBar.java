@@ -1,9 +1,7 @@
-package org.standoff.rest.stereo;
-
-import org.standoff.rest.media.Svg;
+package org.standoff.rest.media;
 
 /** A bar that says how long a metre is in a picture. */
-final class ScaleBar {
+public final class ScaleBar {
   private static final double LONGEST = 90;
   private static final double TICK = 4;
 
@@ -14,7 +12,7 @@ final class ScaleBar {
    *
    * @param perM length of a metre in the picture
    */
-  static void draw(Svg svg, Svg.At right, double perM) {
+  public static void draw(Svg svg, Svg.At right, double perM) {
     double lengthM = nice(LONGEST / perM);
     Svg.At left = new Svg.At(right.x() - lengthM * perM, right.y());
     svg.line(left, right, Svg.Pen.LINE);

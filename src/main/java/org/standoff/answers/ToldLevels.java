@@ -1,16 +1,12 @@
-package org.standoff.answers.settings;
+package org.standoff.answers;
 
 import java.util.Optional;
 import org.standoff.acoustics.RmsSpl;
 import org.standoff.acoustics.SourceLevel;
 import org.standoff.acoustics.UncertainDb;
-import org.standoff.answers.Assumptions;
-import org.standoff.answers.Played;
-import org.standoff.answers.QuestionFault;
-import org.standoff.answers.References;
 
 /** Puts a told or measured level in the place of the catalogue's. */
-final class ToldLevels {
+public final class ToldLevels {
   /** Spread of a level that somebody told, in dB: takes often run 3 dB over checks (practice). */
   static final double TOLD_SPREAD_DB = 3;
 
@@ -19,16 +15,23 @@ final class ToldLevels {
 
   private ToldLevels() {}
 
-  static Optional<Played> apply(
+  /**
+   * The same played at the told level; empty, and a fault, where the level is not told once.
+   *
+   * @param distanceM at which it holds where it does not say
+   * @param pointer where it stands in the question
+   */
+  public static Optional<Played> apply(
       Played played,
       ToldLevel told,
       double distanceM,
+      String pointer,
       References references,
       Assumptions assumptions) {
     if ((told.peakDbSpl() == null) == (told.levelDbSpl() == null)) {
       references.fault(
           QuestionFault.of(
-              "/told_level",
+              pointer,
               told.peakDbSpl() == null
                   ? QuestionFault.Kind.MISSING
                   : QuestionFault.Kind.CONTRADICTION,

@@ -1,12 +1,10 @@
-package org.standoff.answers.stereo;
+package org.standoff.answers;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.standoff.answers.QuestionFault;
-import org.standoff.answers.References;
 import org.standoff.catalogue.NearMiss;
 import org.standoff.floor.Ensemble;
 import org.standoff.floor.Player;
@@ -18,11 +16,11 @@ import org.standoff.floor.Player;
  * @param others the rest, in the order of the ensemble
  * @param roomId where they play
  */
-record ChosenPlayers(List<Player> chosen, List<Player> others, Optional<String> roomId) {
+public record ChosenPlayers(List<Player> chosen, List<Player> others, Optional<String> roomId) {
   private static final ChosenPlayers NONE =
       new ChosenPlayers(List.of(), List.of(), Optional.empty());
 
-  ChosenPlayers {
+  public ChosenPlayers {
     chosen = List.copyOf(chosen);
     others = List.copyOf(others);
   }
@@ -32,23 +30,27 @@ record ChosenPlayers(List<Player> chosen, List<Player> others, Optional<String> 
    *
    * @param ensemble the reference; no players where it is null
    * @param names of players; all where it is null
+   * @param within the object in which {@code ensemble} stands, as a pointer
    * @param pointer where the names stand in the question
    */
-  static ChosenPlayers resolve(
+  public static ChosenPlayers resolve(
       References references,
       @Nullable JsonNode ensemble,
       @Nullable List<String> names,
+      String within,
       String pointer) {
     if (ensemble != null) {
       return references
-          .resolve(Ensemble.class, ensemble, "/ensemble")
+          .resolve(Ensemble.class, ensemble, within + "/ensemble")
           .map(found -> of(references, found.item(), names, pointer))
           .orElse(NONE);
     }
     if (names != null) {
       references.fault(
           QuestionFault.of(
-              "/ensemble", QuestionFault.Kind.MISSING, "Say of which ensemble the players are."));
+              within + "/ensemble",
+              QuestionFault.Kind.MISSING,
+              "Say of which ensemble the players are."));
     }
     return NONE;
   }
