@@ -51,10 +51,11 @@ final class AimView {
     return setting(microphone.pattern(), microphone.aim());
   }
 
+  /** The search may go round more than once; a setting tells the azimuth within half a turn. */
   AimSetting setting(FloorPattern pattern, Direction aim) {
     return new AimSetting(
         microphone.position(),
-        aim,
+        new Direction(Math.IEEEremainder(aim.azimuthDeg(), 360), aim.elevationDeg()),
         pattern,
         field.wantedDb(pattern, aim),
         field.unwantedDb(pattern, aim),

@@ -39,8 +39,7 @@ public record ExposureReport(List<SeatExposure> seats, List<HearingCaution> caut
    * @throws IllegalArgumentException when a seat has a fault: outside the room, inside a source
    */
   public static ExposureReport of(FloorPlan plan, int order, List<Seat> seats, List<DayPart> day) {
-    BleedMatrix ears =
-        BleedMatrix.of(plan.with(seats.stream().map(seat -> ear(seat)).toList()), order);
+    BleedMatrix ears = BleedMatrix.of(heardAt(plan, seats), order);
     List<SeatExposure> exposures = new ArrayList<>();
     List<HearingCaution> cautions = new ArrayList<>();
     for (int i = 0; i < seats.size(); i++) {
@@ -60,6 +59,11 @@ public record ExposureReport(List<SeatExposure> seats, List<HearingCaution> caut
             "usual practice is to measure at the seats while the loudest piece is played",
             DEFER_TO));
     return new ExposureReport(exposures, cautions);
+  }
+
+  /** The floor with an ear at each seat in place of its microphones; its faults are the seats'. */
+  public static FloorPlan heardAt(FloorPlan plan, List<Seat> seats) {
+    return plan.with(seats.stream().map(seat -> ear(seat)).toList());
   }
 
   private static SeatExposure exposure(BleedMatrix ears, int seat, Seat who, List<DayPart> day) {
