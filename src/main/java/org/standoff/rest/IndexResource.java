@@ -29,6 +29,11 @@ public class IndexResource {
           new Link("item", "/v1/headroom", "Levels, headroom and noise of one chain"),
           new Link("item", "/v1/stereo/geometry", "What a stereo pair makes of given sources"),
           new Link("item", "/v1/stereo/fit", "Which stereo pair spreads given players as wished"),
+          new Link("item", "/v1/floor/bleed", "What every microphone hears of every source"),
+          new Link("item", "/v1/floor/alignment", "When one source reaches several microphones"),
+          new Link("item", "/v1/floor/aim", "How microphones are best aimed"),
+          new Link("item", "/v1/floor/room", "What a room does"),
+          new Link("item", "/v1/floor/exposure", "What a day does to the ears at each seat"),
           new Link("license", "https://www.apache.org/licenses/LICENSE-2.0", "Apache-2.0"));
 
   /**

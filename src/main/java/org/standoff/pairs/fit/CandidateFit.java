@@ -83,7 +83,7 @@ final class CandidateFit {
               candidate.layout().id(),
               candidate.pattern().name(),
               worst.playerId(),
-              worst.mono().worstOctave().words(),
+              worst.mono().worstOctave().label(),
               worst.monoLossDb(),
               allowed.getAsDouble()));
     }

@@ -38,6 +38,8 @@ public class ItemReferences implements OASFilter {
               Map.entry("style", "style"),
               Map.entry("pair", "pair"),
               Map.entry("pairs", "pair"),
+              Map.entry("barrier", "barrier"),
+              Map.entry("material", "barrier"),
               Map.entry("ensemble", "ensemble"),
               Map.entry("models", "listening-model"),
               Map.entry("criterion", "listening-model")));
