@@ -47,6 +47,10 @@ class OpenApiExamplesTest {
           "clip_probability",
           "omni_part",
           "side_gain",
+          "closer_share",
+          "distance_ratio",
+          "mean_absorption",
+          "order",
           // in the unit that stands beside them
           "found",
           "figure",
@@ -61,7 +65,8 @@ class OpenApiExamplesTest {
           "z");
 
   private static final String UNIT =
-      "(.*_)?count|.*_(m|kg|ms|db|dba|dbu|dbfs|db_spl|hz|deg|c|percent|pct|m_per_s|db_per_octave)";
+      "(.*_)?(count|paths)|hours|.*_(m|mm|m2|m3|kg|s|ms|samples|pa|db|dba|dbu|dbfs|db_spl|hz|deg|c"
+          + "|percent|pct|m_per_s|db_per_octave)";
 
   @Test
   void everyExampleOfAQueryIsAnsweredAsPromised() {

@@ -9,6 +9,7 @@ import org.standoff.fixture.Sheets;
 /** Questions that use everything that can be asked, items inline, to be spoilt one by one. */
 enum Question {
   EVERYTHING_ABOUT_SETTINGS(
+      "/v1/settings",
       Ask.settings()
           .item("source", Sheets.POINT)
           .with("placement", "spot")
@@ -64,6 +65,7 @@ enum Question {
           .with("limit", 3)),
 
   SETTINGS_SIDE_BY_SIDE(
+      "/v1/settings",
       Ask.settings()
           .with("source", "core/grand-piano")
           .with("placement", "hammers")
@@ -83,6 +85,7 @@ enum Question {
                       "gain_db", 10)))),
 
   A_CHAIN_AT_A_TOLD_PEAK(
+      "/v1/headroom",
       Ask.headroom()
           .with("peak_db_spl", 140)
           .with("spread_db", 3)
@@ -100,6 +103,7 @@ enum Question {
           .with("background_noise_dba", 20)),
 
   A_CHAIN_AT_A_SOURCE(
+      "/v1/headroom",
       Ask.headroom()
           .item("source", Sheets.POINT)
           .with("placement", "spot")
@@ -111,51 +115,18 @@ enum Question {
           .item("preamp", Sheets.PREAMP)
           .with("target_peak_dbfs", -10)
           .with("wanted_headroom_db", 4)
-          .with("guarded_percentile", 95)),
+          .with("guarded_percentile", 95));
 
-  A_PAIR_AND_PLAYERS(
-      Ask.at("/v1/stereo/geometry")
-          .with("pair", "core/spaced-directional")
-          .with("spacing_m", 0.4)
-          .with("angle_deg", 120)
-          .item("microphone", Sheets.MULTI_PATTERN)
-          .with(
-              "place",
-              Map.of("position_m", Map.of("x", 9.1, "y", 6.7, "z", 2), "facing_azimuth_deg", -90))
-          .with("ensemble", "boathouse/saltlight-twelve")
-          .with("players", List.of("trumpet", "alto"))
-          .with("models", List.of("core/two-region"))
-          .with("temperature_c", 20)),
-
-  BARE_CAPSULES_AND_SOURCES(
-      Ask.at("/v1/stereo/geometry")
-          .with("capsules", List.of(capsule("left", -0.1, 50), capsule("right", 0.1, -50)))
-          .with(
-              "sources",
-              List.of(
-                  Map.of("id", "violin", "azimuth_deg", 35, "distance_m", 2),
-                  Map.of("id", "hall", "azimuth_deg", 150))));
-
+  private final String path;
   private final Ask ask;
 
-  Question(Ask ask) {
+  Question(String path, Ask ask) {
+    this.path = path;
     this.ask = ask;
   }
 
-  private static Map<String, Object> capsule(String channel, double xM, double azimuthDeg) {
-    return Map.of(
-        "channel",
-        channel,
-        "position_m",
-        Map.of("x", xM, "y", 0, "z", 0),
-        "azimuth_deg",
-        azimuthDeg,
-        "pattern",
-        "cardioid");
-  }
-
   String path() {
-    return ask.path();
+    return path;
   }
 
   ObjectNode body() {
