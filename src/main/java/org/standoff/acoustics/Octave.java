@@ -62,4 +62,9 @@ public enum Octave {
   public String label() {
     return label;
   }
+
+  /** The band in words: "31.5 Hz", "1 kHz". */
+  public String words() {
+    return label.endsWith("k") ? label.replace("k", " kHz") : label + " Hz";
+  }
 }

@@ -32,7 +32,7 @@ public record Room(
     for (Octave octave : Octave.all()) {
       if (!(absorptionAreaM2.get(octave) > 0)) {
         throw new IllegalArgumentException(
-            "the absorption area at " + octave.label() + " Hz must be above 0 m2");
+            "the absorption area at " + octave.words() + " Hz must be above 0 m2");
       }
     }
   }
@@ -104,9 +104,9 @@ public record Room(
                 "sabine-above-0.2",
                 String.format(
                     Locale.ROOT,
-                    "mean absorption %.2f at %s Hz is above 0.2: Sabine overstates the decay",
+                    "mean absorption %.2f at %s is above 0.2: Sabine overstates the decay",
                     meanAbsorption(octave),
-                    octave.label())));
+                    octave.words())));
       }
       if (octave.midHz() < schroederHz()) {
         found.add(
@@ -114,8 +114,8 @@ public record Room(
                 "below-schroeder",
                 String.format(
                     Locale.ROOT,
-                    "%s Hz lies below the Schroeder frequency of %.0f Hz: single modes rule there",
-                    octave.label(),
+                    "%s lies below the Schroeder frequency of %.0f Hz: single modes rule there",
+                    octave.words(),
                     schroederHz())));
       }
     }

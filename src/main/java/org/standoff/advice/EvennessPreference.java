@@ -17,8 +17,8 @@ final class EvennessPreference {
         -question.style().evennessWeight(),
         String.format(
             Locale.ROOT,
-            "rises %.1f dB at %.0f Hz, the lowest wanted, from being near",
+            "rises %.1f dB at %s, the lowest wanted, from being near",
             Math.max(0, view.riseAtLowestDb()),
-            question.wantedFromHz()));
+            question.wantedFromWords()));
   }
 }

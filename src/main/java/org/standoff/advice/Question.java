@@ -1,5 +1,7 @@
 package org.standoff.advice;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import org.standoff.acoustics.Air;
@@ -49,6 +51,12 @@ public record Question(
   /** Lowest frequency wanted, given the companions in use, in Hz. */
   public double wantedFromHz() {
     return placement.wantedFromHz(companions);
+  }
+
+  /** The same in words: "180 Hz", "41.2 Hz". */
+  String wantedFromWords() {
+    BigDecimal hertz = BigDecimal.valueOf(wantedFromHz()).setScale(1, RoundingMode.HALF_UP);
+    return hertz.stripTrailingZeros().toPlainString() + " Hz";
   }
 
   /** The same question with the microphone elsewhere. */

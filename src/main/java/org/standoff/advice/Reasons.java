@@ -40,12 +40,12 @@ public final class Reasons {
   private static Reason filter(Question question, Assessment chosen) {
     String words = Changes.words(chosen.settings().filter());
     double allowed = question.style().allowedFilterLossDb();
-    double lowest = question.wantedFromHz();
+    String lowest = question.wantedFromWords();
     String why;
     if (chosen.settings().filter().isPresent()) {
       why =
           format(
-              "the highest corner that costs at most %.1f dB at %.1f Hz, the lowest wanted here:"
+              "the highest corner that costs at most %.1f dB at %s, the lowest wanted here:"
                   + " it costs %.1f dB",
               allowed, lowest, chosen.filterLossAtLowestDb());
     } else if (FilterChoice.offered(chosen.microphone(), question.preamp()).isEmpty()) {
@@ -53,7 +53,7 @@ public final class Reasons {
     } else {
       why =
           format(
-              "every corner costs more than %.1f dB at %.1f Hz, the lowest wanted here",
+              "every corner costs more than %.1f dB at %s, the lowest wanted here",
               allowed, lowest);
     }
     return new Reason("filter", words, why);

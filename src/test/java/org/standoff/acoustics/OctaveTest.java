@@ -37,6 +37,14 @@ class OctaveTest {
   }
 
   @Test
+  void wordsHaveTheUnit() {
+    assertThat(Octave.all())
+        .extracting(Octave::words)
+        .startsWith("31.5 Hz", "63 Hz")
+        .endsWith("8 kHz", "16 kHz");
+  }
+
+  @Test
   void octaveFiguresAreAValue() {
     double[] given = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10};
     Octaves octaves = Octaves.of(given);

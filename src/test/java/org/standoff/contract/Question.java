@@ -9,7 +9,6 @@ import org.standoff.fixture.Sheets;
 /** Questions that use everything that can be asked, items inline, to be spoilt one by one. */
 enum Question {
   EVERYTHING_ABOUT_SETTINGS(
-      "/v1/settings",
       Ask.settings()
           .item("source", Sheets.POINT)
           .with("placement", "spot")
@@ -65,7 +64,6 @@ enum Question {
           .with("limit", 3)),
 
   SETTINGS_SIDE_BY_SIDE(
-      "/v1/settings",
       Ask.settings()
           .with("source", "core/grand-piano")
           .with("placement", "hammers")
@@ -85,7 +83,6 @@ enum Question {
                       "gain_db", 10)))),
 
   A_CHAIN_AT_A_TOLD_PEAK(
-      "/v1/headroom",
       Ask.headroom()
           .with("peak_db_spl", 140)
           .with("spread_db", 3)
@@ -103,7 +100,6 @@ enum Question {
           .with("background_noise_dba", 20)),
 
   A_CHAIN_AT_A_SOURCE(
-      "/v1/headroom",
       Ask.headroom()
           .item("source", Sheets.POINT)
           .with("placement", "spot")
@@ -115,18 +111,51 @@ enum Question {
           .item("preamp", Sheets.PREAMP)
           .with("target_peak_dbfs", -10)
           .with("wanted_headroom_db", 4)
-          .with("guarded_percentile", 95));
+          .with("guarded_percentile", 95)),
 
-  private final String path;
+  A_PAIR_AND_PLAYERS(
+      Ask.at("/v1/stereo/geometry")
+          .with("pair", "core/spaced-directional")
+          .with("spacing_m", 0.4)
+          .with("angle_deg", 120)
+          .item("microphone", Sheets.MULTI_PATTERN)
+          .with(
+              "place",
+              Map.of("position_m", Map.of("x", 9.1, "y", 6.7, "z", 2), "facing_azimuth_deg", -90))
+          .with("ensemble", "boathouse/saltlight-twelve")
+          .with("players", List.of("trumpet", "alto"))
+          .with("models", List.of("core/two-region"))
+          .with("temperature_c", 20)),
+
+  BARE_CAPSULES_AND_SOURCES(
+      Ask.at("/v1/stereo/geometry")
+          .with("capsules", List.of(capsule("left", -0.1, 50), capsule("right", 0.1, -50)))
+          .with(
+              "sources",
+              List.of(
+                  Map.of("id", "violin", "azimuth_deg", 35, "distance_m", 2),
+                  Map.of("id", "hall", "azimuth_deg", 150))));
+
   private final Ask ask;
 
-  Question(String path, Ask ask) {
-    this.path = path;
+  Question(Ask ask) {
     this.ask = ask;
   }
 
+  private static Map<String, Object> capsule(String channel, double xM, double azimuthDeg) {
+    return Map.of(
+        "channel",
+        channel,
+        "position_m",
+        Map.of("x", xM, "y", 0, "z", 0),
+        "azimuth_deg",
+        azimuthDeg,
+        "pattern",
+        "cardioid");
+  }
+
   String path() {
-    return path;
+    return ask.path();
   }
 
   ObjectNode body() {

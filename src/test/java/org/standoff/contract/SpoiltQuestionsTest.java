@@ -30,7 +30,7 @@ import org.standoff.fixture.EmbeddedDatabaseResource;
 class SpoiltQuestionsTest {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final long SEED = 20_260_131;
-  private static final int TIMES = 500;
+  private static final int TIMES = 350;
 
   /** What never belongs where it is put: wrong types, limits of numbers, hostile texts. */
   private static final List<JsonNode> STRANGE =
@@ -91,8 +91,14 @@ class SpoiltQuestionsTest {
         }
       }
     }
-    assertThat(answered.values()).as("answered").hasSize(4).allMatch(count -> count >= 20);
-    assertThat(refused.values()).as("refused").hasSize(4).allMatch(count -> count >= 200);
+    assertThat(answered.values())
+        .as("answered")
+        .hasSize(Question.values().length)
+        .allMatch(count -> count >= 15);
+    assertThat(refused.values())
+        .as("refused")
+        .hasSize(Question.values().length)
+        .allMatch(count -> count >= 150);
   }
 
   private static void spoil(ObjectNode body, Random random) {

@@ -78,6 +78,20 @@ class BleedOverHttpTest {
   }
 
   @Test
+  void aToldLevelMovesTheSoundPowerWithIt() {
+    double before = hears(asked()).path("direct_to_reverberant_db").asDouble();
+    JsonNode louder =
+        cardioid(asked().with("told_level", Map.of("peak_db_spl", 132, "spread_db", 3, "at_m", 1)));
+    assertThat(louder.at("/hears/direct_to_reverberant_db").asDouble())
+        .isCloseTo(before, within(TOLERANCE_DB));
+    JsonNode farther =
+        cardioid(asked().with("told_level", Map.of("peak_db_spl", 132, "spread_db", 3, "at_m", 2)));
+    assertThat(farther.at("/hears/direct_to_reverberant_db").asDouble())
+        .as("the same source, told where it is 6 dB softer")
+        .isCloseTo(before, within(TOLERANCE_DB));
+  }
+
+  @Test
   void theRoomsNoiseComesThroughThePattern() {
     JsonNode noise = cardioid(asked()).path("noise");
     assertThat(noise.path("room_dba").asDouble())

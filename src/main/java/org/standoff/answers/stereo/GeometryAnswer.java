@@ -123,7 +123,7 @@ public record GeometryAnswer(
    */
   public record MonoLine(
       double lossDb,
-      String worstOctaveHz,
+      String worstOctave,
       Map<String, Double> bandDb,
       Map<String, Double> foldDownDb,
       OptionalDouble firstNotchHz,

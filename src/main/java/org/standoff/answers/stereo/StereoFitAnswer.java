@@ -84,7 +84,7 @@ public record StereoFitAnswer(
       double spreadPct,
       double proportionalPct,
       double monoLossDb,
-      String worstOctaveHz,
+      String worstOctave,
       OptionalDouble directToReverberantDb) {}
 
   /** Where a model puts a player. */

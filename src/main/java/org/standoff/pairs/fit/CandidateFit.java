@@ -83,7 +83,7 @@ final class CandidateFit {
               candidate.layout().id(),
               candidate.pattern().name(),
               worst.playerId(),
-              worst.mono().worstOctave().label(),
+              worst.mono().worstOctave().words(),
               worst.monoLossDb(),
               allowed.getAsDouble()));
     }

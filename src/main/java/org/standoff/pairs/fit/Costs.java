@@ -76,8 +76,8 @@ final class Costs {
               "mono-loss",
               worst.monoLossDb(),
               said(
-                  "%s loses %.1f dB at %s Hz when folded to mono",
-                  worst.playerId(), worst.monoLossDb(), worst.mono().worstOctave().label())));
+                  "%s loses %.1f dB at %s when folded to mono",
+                  worst.playerId(), worst.monoLossDb(), worst.mono().worstOctave().words())));
     }
   }
 

@@ -103,7 +103,7 @@ public sealed interface WhyNot {
     @Override
     public String detail() {
       return said(
-          "%s loses %.1f dB in mono at %s Hz, more than the %.1f dB allowed",
+          "%s loses %.1f dB in mono at %s, more than the %.1f dB allowed",
           playerId, lossDb, octave, allowedDb);
     }
   }

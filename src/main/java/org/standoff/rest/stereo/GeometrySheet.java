@@ -24,7 +24,7 @@ final class GeometrySheet {
           "time_difference_ms",
           "polarity",
           "mono_loss_db",
-          "mono_loss_octave_hz",
+          "mono_loss_octave",
           "first_notch_hz",
           "spread_pct");
 
@@ -86,7 +86,7 @@ final class GeometrySheet {
     cells.add(source.timeDifferenceMs());
     cells.add(source.oppositePolarity() ? "opposite" : "same");
     cells.add(source.mono().lossDb());
-    cells.add(source.mono().worstOctaveHz());
+    cells.add(source.mono().worstOctave());
     cells.add(figure(source.mono().firstNotchHz()));
     cells.add(source.spreadPct());
     return cells;

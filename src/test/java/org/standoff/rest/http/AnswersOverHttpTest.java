@@ -87,7 +87,7 @@ class AnswersOverHttpTest {
             .asString();
     List<String> lines = answer.lines().toList();
     assertThat(lines).hasSize(4);
-    assertThat(lines.get(0)).isEqualTo("{\"line\":1,\"answer\":{\"count\":1,\"gain_db\":0.0}}");
+    assertThat(lines.get(0)).isEqualTo("{\"line\":1,\"answer\":{\"count\":1,\"gain_db\":0}}");
     assertThat(lines.get(1)).startsWith("{\"line\":2,\"problem\":").contains("OUT_OF_RANGE");
     assertThat(lines.get(2)).startsWith("{\"line\":4,\"problem\":").contains("MALFORMED_BODY");
     assertThat(lines.get(3)).startsWith("{\"line\":5,\"answer\":{\"count\":2");
