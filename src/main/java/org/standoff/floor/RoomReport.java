@@ -60,7 +60,8 @@ public record RoomReport(
    * What material would buy.
    *
    * @param lining the material
-   * @param lateChangesDb change of the late field per octave, only direct sound apart; ≤ 0
+   * @param lateChangesDb change of the late field per octave, only direct sound apart; ≤ 0, 0 where
+   *     there is none and −∞ where none is left
    * @param lateChangeDb the same for the mean absorption of 500 Hz and 1 kHz
    * @param decayS Sabine's decay then, for the same mean
    * @param criticalDistanceM of an omnidirectional pair then, for the same mean
@@ -113,11 +114,19 @@ public record RoomReport(
     SoundPower any = new SoundPower(0);
     return new LiningEffect(
         lining,
-        perOctave(octave -> lined.lateLevelDb(any, octave, 0) - room.lateLevelDb(any, octave, 0)),
-        lined.lateLevelDb(any, lined.midAbsorptionAreaM2(), 0)
-            - room.lateLevelDb(any, room.midAbsorptionAreaM2(), 0),
+        perOctave(
+            octave ->
+                changeDb(room.lateLevelDb(any, octave, 0), lined.lateLevelDb(any, octave, 0))),
+        changeDb(
+            room.lateLevelDb(any, room.midAbsorptionAreaM2(), 0),
+            lined.lateLevelDb(any, lined.midAbsorptionAreaM2(), 0)),
         Reverberation.sabineS(lined.volumeM3(), lined.midAbsorptionAreaM2()),
         Reverberation.criticalDistanceM(lined.midAbsorptionAreaM2(), 1));
+  }
+
+  /** A room that absorbs everything has no late field, and nothing can be taken from it. */
+  private static double changeDb(double fromDb, double toDb) {
+    return fromDb == Double.NEGATIVE_INFINITY ? 0 : toDb - fromDb;
   }
 
   private static Octaves perOctave(ToDoubleFunction<Octave> figure) {

@@ -49,6 +49,16 @@ class RoomReportTest {
   }
 
   @Test
+  void whereNoLateFieldIsNoneCanBeTakenAway() {
+    List<Lining> linings = List.of(new Lining("drape", 40, Octaves.filled(0.5)));
+    RoomReport.LiningEffect none = RoomReport.of(Floors.hall(480), linings).linings().get(0);
+    assertThat(none.lateChangeDb()).isZero();
+    assertThat(none.lateChangesDb().get(Octave.HZ_1K)).isZero();
+    RoomReport.LiningEffect last = RoomReport.of(Floors.hall(460), linings).linings().get(0);
+    assertThat(last.lateChangeDb()).isEqualTo(Double.NEGATIVE_INFINITY);
+  }
+
+  @Test
   void whereRoomLawsEndIsTold() {
     assertThat(REPORT.validity()).extracting(Validity::code).contains("below-schroeder");
     assertThat(REPORT.schroederHz()).isCloseTo(2000 * Math.sqrt(0.161 / 70), within(1e-9));
