@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.standoff.fixture.Ask;
 import org.standoff.fixture.Sheets;
+import org.standoff.fixture.StandingFloor;
 
 /** Questions that use everything that can be asked, items inline, to be spoilt one by one. */
 enum Question {
@@ -134,7 +135,85 @@ enum Question {
               "sources",
               List.of(
                   Map.of("id", "violin", "azimuth_deg", 35, "distance_m", 2),
-                  Map.of("id", "hall", "azimuth_deg", 150))));
+                  Map.of("id", "hall", "azimuth_deg", 150)))),
+
+  A_FLOOR_AND_ITS_BLEED(
+      Ask.floor("bleed")
+          .with("floor", floor().node())
+          .with("order", 1)
+          .with("octaves", true)
+          .with(
+              "remedies",
+              Map.of(
+                  "microphones",
+                  List.of("spot"),
+                  "barrier",
+                  "core/gobo-hard",
+                  "material",
+                  "core/drape-heavy",
+                  "material_area_m2",
+                  20,
+                  "closer_share",
+                  0.6,
+                  "softer_db",
+                  3))),
+
+  ARRIVALS_OF_A_SOURCE(
+      Ask.floor("alignment")
+          .with("floor", floor().node())
+          .with("source", "point")
+          .with("microphones", List.of("spot", "body"))
+          .with("pair", List.of("spot", "body"))
+          .with("equal_path_from_m", StandingFloor.place(3, 3, 1))
+          .with("sample_rate_hz", 44100)
+          .with("extra_ms", 5)
+          .with("coldest_c", 10)
+          .with("warmest_c", 22)),
+
+  AIMS_WITHIN_LIMITS(
+      Ask.floor("aim")
+          .with("floor", floor().node())
+          .with("order", 0)
+          .with("microphones", List.of("spot"))
+          .with("limits", Map.of("elevation_from_deg", -40, "elevation_to_deg", 40))
+          .with(
+              "limits_of",
+              Map.of(
+                  "spot",
+                  Map.of(
+                      "azimuth_from_deg", 0,
+                      "azimuth_to_deg", 180,
+                      "switch_pattern", true,
+                      "wanted_loss_db", 1)))
+          .with("weights_db", Map.of("drums", 3))
+          .with("barrier", "core/baffle-low")
+          .with("barrier_places", List.of(Map.of("x_m", 4, "y_m", 4, "facing_azimuth_deg", 10)))),
+
+  A_DAY_ON_A_FLOOR(
+      Ask.floor("exposure")
+          .with("floor", floor().node())
+          .with("order", 0)
+          .with("seats", List.of(Map.of("id", "a", "position_m", StandingFloor.place(3, 6, 1.2))))
+          .with(
+              "day",
+              List.of(
+                  Map.of(
+                      "title",
+                      "loud",
+                      "hours",
+                      2,
+                      "sounding",
+                      List.of("drums", "point"),
+                      "louder_db",
+                      Map.of("drums", -6))))),
+
+  A_ROOM_AND_MATERIAL(
+      Ask.floor("room")
+          .item("room", Sheets.HALL)
+          .with("material", "core/drape-heavy")
+          .with("material_area_m2", List.of(10, 20))
+          .with("temperature_c", 18)
+          .with("relative_humidity_percent", 40));
 
   private final Ask ask;
 
@@ -164,5 +243,61 @@ enum Question {
 
   Ask ask() {
     return ask;
+  }
+
+  private static StandingFloor floor() {
+    return StandingFloor.demo(Sheets.of(Sheets.HALL), "drums", "violin")
+        .with(
+            "playing",
+            List.of(
+                Map.of(
+                    "player", "drums",
+                    "source", "core/drum-kit",
+                    "placement", "overhead",
+                    "variant", "brushes",
+                    "dynamic", "loud",
+                    "level_offset_db", 1,
+                    "told_level", Map.of("level_db_spl", 95),
+                    "position_m", StandingFloor.place(2, 4, 0.8),
+                    "facing_azimuth_deg", -80)))
+        .point("point", StandingFloor.place(6, 6, 1))
+        .microphone(
+            Map.of(
+                "id",
+                "spot",
+                "pattern",
+                "cardioid",
+                "other_patterns",
+                List.of("omni"),
+                "position_m",
+                StandingFloor.place(6, 6.5, 1.2),
+                "aim_at",
+                "point",
+                "fader_db",
+                -3,
+                "wanted",
+                List.of("point"),
+                "side",
+                "opposite"))
+        .microphone(
+            Map.of(
+                "id",
+                "body",
+                "microphone",
+                Sheets.of(Sheets.MULTI_PATTERN),
+                "output",
+                "main",
+                "pattern",
+                "omni",
+                "position_m",
+                StandingFloor.place(6, 7, 1.5),
+                "azimuth_deg",
+                20,
+                "elevation_deg",
+                -10))
+        .barrier("core/gobo-absorbing", 4, 5, 30)
+        .with("radiation", "as-described")
+        .with("temperature_c", 20)
+        .with("relative_humidity_percent", 50);
   }
 }
