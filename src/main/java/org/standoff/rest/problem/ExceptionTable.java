@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.standoff.kit.DatabaseLost;
 
 /**
  * Which exception means which problem. A class that is not listed takes the row of its nearest
@@ -26,6 +27,7 @@ final class ExceptionTable {
   static {
     row(InvalidRequest.class, e -> new Told(e.type(), e.getMessage(), e.faults()));
     row(BodyTooLarge.class, e -> Told.of(ProblemType.TOO_LARGE, e.getMessage()));
+    row(DatabaseLost.class, e -> Told.of(ProblemType.UNAVAILABLE, e.getMessage()));
     row(NotFoundException.class, ExceptionTable::notFound);
     row(
         WebApplicationException.class,
