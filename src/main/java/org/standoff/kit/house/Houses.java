@@ -2,6 +2,7 @@ package org.standoff.kit.house;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -33,6 +34,12 @@ public class Houses {
    */
   public HouseTerms get(String id) {
     return find(id).orElseThrow(() -> unknown(id));
+  }
+
+  /** Those of these ids that there are, in the order of their ids. */
+  public List<HouseTerms> named(Collection<String> ids) {
+    return transactions.run(
+        () -> House.<House>list("id in ?1 order by id", ids).stream().map(House::terms).toList());
   }
 
   /** All of them, in the order of their ids. */
