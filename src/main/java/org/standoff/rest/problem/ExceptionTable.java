@@ -10,7 +10,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.standoff.kit.DatabaseLost;
 import org.standoff.kit.NotPermitted;
+import org.standoff.kit.house.UnknownHouse;
+import org.standoff.kit.pack.PackClash;
+import org.standoff.kit.pack.UnknownPack;
+import org.standoff.kit.stock.UnitsUnderHold;
+import org.standoff.kit.stock.UnknownUnit;
 
 /**
  * Which exception means which problem. A class that is not listed takes the row of its nearest
@@ -51,6 +58,12 @@ final class ExceptionTable {
     row(
         AuthenticationFailedException.class,
         e -> unauthenticated("The token does not hold here.", BearerChallenge.invalidToken()));
+    row(UnknownHouse.class, ExceptionTable::unknownHouse);
+    row(UnknownUnit.class, e -> unknown("serial", e.getMessage(), e.serial(), null));
+    row(UnknownPack.class, e -> unknown("pack", e.getMessage(), e.pack(), null));
+    row(UnitsUnderHold.class, ExceptionTable::underHold);
+    row(PackClash.class, ExceptionTable::packClash);
+    row(DatabaseLost.class, e -> Told.of(ProblemType.UNAVAILABLE, e.getMessage()));
     row(NotFoundException.class, ExceptionTable::notFound);
     row(
         WebApplicationException.class,
@@ -88,6 +101,50 @@ final class ExceptionTable {
   private static Told unauthenticated(String detail, String challenge) {
     return Told.of(ProblemType.UNAUTHENTICATED, detail)
         .header(HttpHeaders.WWW_AUTHENTICATE, challenge);
+  }
+
+  private static Told unknownHouse(UnknownHouse unknown) {
+    return unknown("house", unknown.getMessage(), unknown.id(), unknown.suggestion().orElse(null));
+  }
+
+  private static Told unknown(
+      String parameter, String detail, String found, @Nullable String suggestion) {
+    return Told.of(
+        ProblemType.NOT_FOUND,
+        detail,
+        List.of(
+            Fault.ofParameter(parameter, FaultCode.UNKNOWN_ITEM, detail)
+                .found(found)
+                .suggestion(suggestion)));
+  }
+
+  private static Told underHold(UnitsUnderHold clash) {
+    return Told.of(
+        ProblemType.CLASH,
+        clash.getMessage(),
+        clash.promises().stream()
+            .map(
+                promise ->
+                    Fault.ofParameter(
+                            "serial",
+                            FaultCode.CONTRADICTION,
+                            "Unit %s is promised to hold %s until %s."
+                                .formatted(promise.serial(), promise.hold(), promise.until()))
+                        .found(promise.serial())
+                        .allowed("once hold " + promise.hold() + " is over or released"))
+            .toList());
+  }
+
+  private static Told packClash(PackClash clash) {
+    return Told.of(
+        ProblemType.CLASH,
+        clash.getMessage(),
+        clash.inTheWay().stream()
+            .map(
+                what ->
+                    Fault.ofParameter("pack", FaultCode.CONTRADICTION, clash.getMessage())
+                        .found(what))
+            .toList());
   }
 
   /** Jakarta REST calls a parameter that can't be converted 'not found'; the caller needs a 400. */
