@@ -24,6 +24,17 @@ public final class PlainTransactions extends Transactions {
     if (open.get() != null) {
       return work.get();
     }
+    try {
+      return begin(work);
+    } catch (RuntimeException failure) {
+      if (LostConnection.isBehind(failure)) {
+        throw new DatabaseLost("The database went away.", failure);
+      }
+      throw failure;
+    }
+  }
+
+  private <T> T begin(Supplier<T> work) {
     try (Connection connection = dataSource.getConnection()) {
       connection.setAutoCommit(false);
       open.set(connection);

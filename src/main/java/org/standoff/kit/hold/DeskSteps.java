@@ -159,6 +159,10 @@ public class DeskSteps {
         to,
         now,
         hold.id());
+    if (hold.state() == HoldState.OUT) {
+      // units that were late have a known end again, so who wants them afterwards can have them
+      secondHolds.moveUp(connection, models(hold));
+    }
   }
 
   private Hold step(Caller caller, UUID id, Precondition supposed, Step step) {
