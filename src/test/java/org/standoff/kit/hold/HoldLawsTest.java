@@ -33,8 +33,9 @@ import org.standoff.kit.house.OpeningHours;
  */
 class HoldLawsTest {
 
-  private static final int STEPS = 30;
+  private static final int STEPS = 40;
   private static final int HORIZON = 4 * 24 * 4;
+  private static final int SOON = 8;
   private static final Instant SPRING = Instant.parse("2027-03-27T06:00:00Z");
   private static final Instant AUTUMN = Instant.parse("2026-10-24T06:00:00Z");
   private static final OpeningHours DAYS =
@@ -92,21 +93,20 @@ class HoldLawsTest {
   private void units(String house, String microphone, int count, String group) {
     Optional<String> matched = Optional.of(group).filter(name -> !name.isEmpty());
     for (String serial : kit.units(house, microphone, count, matched)) {
-      model.units.put(
-          serial, new TickModel.Unit(new Model(house, microphone), serial, group));
+      model.units.put(serial, new TickModel.Unit(new Model(house, microphone), serial, group));
     }
   }
 
   private void step() {
-    switch (random.nextInt(12)) {
-      case 0, 1, 2, 3, 4 -> hold();
-      case 5 -> confirm();
-      case 6 -> release();
-      case 7 -> extend();
-      case 8 -> checkOut();
-      case 9 -> checkIn();
-      case 10 -> changeUnit();
-      default -> wait(1 + random.nextInt(20));
+    switch (random.nextInt(17)) {
+      case 0, 1, 2, 3, 4, 5 -> hold();
+      case 6, 7 -> confirm();
+      case 8 -> release();
+      case 9, 10 -> extend();
+      case 11, 12 -> checkOut();
+      case 13 -> checkIn();
+      case 14 -> changeUnit();
+      default -> wait(1 + random.nextInt(24));
     }
   }
 
@@ -141,15 +141,15 @@ class HoldLawsTest {
   }
 
   private void hold() {
-    int from = model.now + random.nextInt(HORIZON / 2);
-    int to = from + 1 + random.nextInt(HORIZON / 4);
-    if (random.nextInt(4) > 0) {
+    List<WantedLine> lines = lines();
+    int from = model.now + random.nextInt(random.nextBoolean() ? SOON : HORIZON / 2);
+    int to = from + 1 + random.nextInt(random.nextBoolean() ? SOON : HORIZON / 4);
+    if (lines.stream().anyMatch(line -> line.house().equals("mill")) && random.nextInt(4) > 0) {
       from = model.nextOpening(model.terms("mill"), from);
       to = model.nextOpening(model.terms("mill"), Math.max(to, from + 1));
     }
-    int lifetime = 1 + random.nextInt(60);
-    boolean mayWait = random.nextInt(3) == 0;
-    List<WantedLine> lines = lines();
+    int lifetime = 1 + random.nextInt(120);
+    boolean mayWait = random.nextBoolean();
     HoldWish wish =
         new HoldWish(
             "r" + references++,
@@ -183,8 +183,7 @@ class HoldLawsTest {
       List<WantedLine> lines, List<Integer> most, List<Shortfall> told) {
     List<Shortfall> without =
         told.stream()
-            .map(
-                one -> new Shortfall(one.line(), one.wanted(), one.freeCount(), Optional.empty()))
+            .map(one -> new Shortfall(one.line(), one.wanted(), one.freeCount(), Optional.empty()))
             .toList();
     List<Shortfall> expected = new ArrayList<>();
     for (int line = 0; line < lines.size(); line++) {
@@ -197,8 +196,16 @@ class HoldLawsTest {
 
   private record Chosen(UUID id, TickModel.Held held) {}
 
-  private Optional<Chosen> any() {
-    List<UUID> ids = List.copyOf(model.holds.keySet());
+  /** Mostly one that takes the step, now and then any. */
+  private Optional<Chosen> any(HoldStep step) {
+    List<UUID> ids =
+        model.holds.entrySet().stream()
+            .filter(entry -> entry.getValue().state.steps().contains(step))
+            .map(Map.Entry::getKey)
+            .toList();
+    if (ids.isEmpty() || random.nextInt(5) == 0) {
+      ids = List.copyOf(model.holds.keySet());
+    }
     return ids.isEmpty()
         ? Optional.empty()
         : Optional.of(ids.get(random.nextInt(ids.size())))
@@ -206,7 +213,7 @@ class HoldLawsTest {
   }
 
   private void confirm() {
-    any()
+    any(HoldStep.CONFIRM)
         .ifPresent(
             chosen -> {
               if (chosen.held.state == HoldState.TENTATIVE) {
@@ -221,7 +228,7 @@ class HoldLawsTest {
   }
 
   private void release() {
-    any()
+    any(HoldStep.RELEASE)
         .ifPresent(
             chosen -> {
               if (Set.of(HoldState.WAITING, HoldState.TENTATIVE, HoldState.CONFIRMED)
@@ -238,7 +245,8 @@ class HoldLawsTest {
   }
 
   private void extend() {
-    any().ifPresent(chosen -> extend(chosen, chosen.held.to + 1 + random.nextInt(HORIZON / 8)));
+    any(HoldStep.EXTEND)
+        .ifPresent(chosen -> extend(chosen, chosen.held.to + 1 + random.nextInt(HORIZON / 8)));
   }
 
   private void extend(Chosen chosen, int to) {
@@ -273,7 +281,9 @@ class HoldLawsTest {
                             other ->
                                 other.unit == piece.unit
                                     && other.occupies
-                                    && other.ticks().get(
+                                    && other
+                                            .ticks()
+                                            .get(
                                                 piece.busyFrom,
                                                 model.busyTo(piece.unit.model.house(), to))
                                             .cardinality()
@@ -285,15 +295,12 @@ class HoldLawsTest {
     extension.run();
     held.to = to;
     moving.forEach(
-        piece ->
-            piece.busyTo =
-                Math.max(piece.busyTo, model.busyTo(piece.unit.model.house(), to)));
+        piece -> piece.busyTo = Math.max(piece.busyTo, model.busyTo(piece.unit.model.house(), to)));
   }
 
   private void checkOut() {
-    any()
-        .ifPresent(
-            chosen -> checkOut(chosen, random.nextBoolean() ? "quay" : "mill"));
+    any(HoldStep.CHECK_OUT)
+        .ifPresent(chosen -> checkOut(chosen, random.nextBoolean() ? "quay" : "mill"));
   }
 
   private void checkOut(Chosen chosen, String house) {
@@ -302,15 +309,13 @@ class HoldLawsTest {
       return;
     }
     Runnable collection =
-        () ->
-            kit.service.house.checkOut(Callers.publisher(house), chosen.id, Precondition.NONE);
+        () -> kit.service.house.checkOut(Callers.publisher(house), chosen.id, Precondition.NONE);
     List<TickModel.Piece> theirs =
         held.pieces.stream()
             .filter(piece -> piece.unit.model.house().equals(house) && piece.occupies && !piece.out)
             .toList();
     boolean inOrder =
-        (held.state == HoldState.CONFIRMED || held.state == HoldState.OUT)
-            && held.to > model.now;
+        (held.state == HoldState.CONFIRMED || held.state == HoldState.OUT) && held.to > model.now;
     if (!inOrder || theirs.isEmpty()) {
       assertThatThrownBy(collection::run).isInstanceOf(StepRefused.class);
       return;
@@ -326,10 +331,9 @@ class HoldLawsTest {
                         .anyMatch(
                             other ->
                                 other.out && !other.in
-                                    || other.ticks()
-                                            .get(
-                                                Math.min(piece.busyFrom, model.now),
-                                                piece.busyTo)
+                                    || other
+                                            .ticks()
+                                            .get(Math.min(piece.busyFrom, model.now), piece.busyTo)
                                             .cardinality()
                                         > 0));
     if (absent) {
@@ -346,9 +350,8 @@ class HoldLawsTest {
   }
 
   private void checkIn() {
-    any()
-        .ifPresent(
-            chosen -> checkIn(chosen, random.nextBoolean() ? "quay" : "mill"));
+    any(HoldStep.CHECK_IN)
+        .ifPresent(chosen -> checkIn(chosen, random.nextBoolean() ? "quay" : "mill"));
   }
 
   private void checkIn(Chosen chosen, String house) {
@@ -369,10 +372,8 @@ class HoldLawsTest {
       return;
     }
     CheckedIn in =
-        kit.service.house.checkIn(
-            Callers.publisher(house), chosen.id, Set.of(), Precondition.NONE);
-    int ready =
-        model.now + (int) model.terms(house).turnRound().dividedBy(TickModel.TICK);
+        kit.service.house.checkIn(Callers.publisher(house), chosen.id, Set.of(), Precondition.NONE);
+    int ready = model.now + (int) model.terms(house).turnRound().dividedBy(TickModel.TICK);
     List<String> hit = new ArrayList<>();
     for (TickModel.Piece piece : theirs) {
       int next = ready;
@@ -450,8 +451,7 @@ class HoldLawsTest {
     if (possible) {
       model.take(waiting, found);
       waiting.state = HoldState.TENTATIVE;
-      waiting.expiresAt =
-          model.now + (int) waiting.wish.lifetime().dividedBy(TickModel.TICK);
+      waiting.expiresAt = model.now + (int) waiting.wish.lifetime().dividedBy(TickModel.TICK);
     }
   }
 
@@ -460,8 +460,7 @@ class HoldLawsTest {
     assertThat(found.period()).isEqualTo(model.period(expected.from, expected.to));
     boolean falls = found.state() == HoldState.WAITING || found.state() == HoldState.TENTATIVE;
     assertThat(found.expiresAt())
-        .isEqualTo(
-            falls ? Optional.of(model.at(expected.expiresAt)) : Optional.<Instant>empty());
+        .isEqualTo(falls ? Optional.of(model.at(expected.expiresAt)) : Optional.<Instant>empty());
     Map<String, HeldUnit> units = new HashMap<>();
     found.units().forEach(unit -> units.put(unit.serial(), unit));
     assertThat(units).hasSameSizeAs(expected.pieces);

@@ -78,61 +78,60 @@ class HoldStepsTest {
   void aHoldTakesTheStepsOfItsStateAndRefusesTheOthers(HoldState state) {
     Map<HoldStep, String> expected = outcomes(state);
     for (HoldStep step : HoldStep.values()) {
-      try (OwnKit own = new OwnKit()) {
-        own.house("quay", Duration.ZERO);
-        own.units("quay", "core/a", 1);
-        Hold hold = in(state, own);
-        assertThat(hold.state()).isEqualTo(state);
-        String outcome = expected.get(step);
-        if (outcome.equals("-")) {
-          assertThatThrownBy(() -> take(step, own, hold.id()))
-              .as("%s of a hold that is %s", step, state)
-              .isInstanceOfSatisfying(
-                  StepRefused.class, refused -> assertThat(refused.state()).isEqualTo(state));
-          assertThat(own.find(hold.id())).as("%s left alone", step).isEqualTo(hold);
-        } else {
-          take(step, own, hold.id());
-          assertThat(own.find(hold.id()).state().spelt())
-              .as("%s of a hold that is %s", step, state)
-              .isEqualTo(outcome);
-          assertThat(own.find(hold.id()).revision()).isEqualTo(hold.revision() + 1);
-        }
+      String house = kit.house("house-" + step.ordinal(), Duration.ZERO);
+      kit.units(house, "core/a", 1);
+      kit.clockAt(Duration.ZERO);
+      Hold hold = in(state, house);
+      assertThat(hold.state()).isEqualTo(state);
+      String outcome = expected.get(step);
+      if (outcome.equals("-")) {
+        assertThatThrownBy(() -> take(step, hold.id()))
+            .as("%s of a hold that is %s", step, state)
+            .isInstanceOfSatisfying(
+                StepRefused.class, refused -> assertThat(refused.state()).isEqualTo(state));
+        assertThat(kit.find(hold.id())).as("%s left alone", step).isEqualTo(hold);
+      } else {
+        take(step, hold.id());
+        assertThat(kit.find(hold.id()).state().spelt())
+            .as("%s of a hold that is %s", step, state)
+            .isEqualTo(outcome);
+        assertThat(kit.find(hold.id()).revision()).isEqualTo(hold.revision() + 1);
       }
     }
   }
 
-  private static Hold in(HoldState state, OwnKit own) {
-    WantedLine wanted = line("quay", "core/a", 1);
-    HoldWish plain = wish("r", period(0, 2), wanted);
+  private Hold in(HoldState state, String house) {
+    WantedLine wanted = line(house, "core/a", 1);
+    HoldWish plain = wish("r of " + house, period(0, 2), wanted);
     return switch (state) {
       case WAITING -> {
-        own.confirmed(OTHER, wish("before", period(0, 9), wanted));
-        yield own.hold(DESK, second("r", period(1, 3), wanted));
+        kit.confirmed(OTHER, wish("before " + house, period(0, 9), wanted));
+        yield kit.hold(DESK, second("r of " + house, period(1, 3), wanted));
       }
-      case TENTATIVE -> own.hold(DESK, plain);
-      case CONFIRMED -> own.confirmed(DESK, plain);
-      case OUT -> own.out(DESK, plain);
+      case TENTATIVE -> kit.hold(DESK, plain);
+      case CONFIRMED -> kit.confirmed(DESK, plain);
+      case OUT -> kit.out(DESK, plain);
       case RETURNED -> {
-        UUID id = own.out(DESK, plain).id();
-        yield own.service.house.checkIn(Callers.ADMIN, id, Set.of(), Precondition.NONE).hold();
+        UUID id = kit.out(DESK, plain).id();
+        yield kit.service.house.checkIn(Callers.ADMIN, id, Set.of(), Precondition.NONE).hold();
       }
       case RELEASED ->
-          own.service.desk.release(DESK, own.hold(DESK, plain).id(), Precondition.NONE);
+          kit.service.desk.release(DESK, kit.hold(DESK, plain).id(), Precondition.NONE);
       case EXPIRED -> {
-        UUID id = own.hold(DESK, plain).id();
-        own.clockAt(Duration.ofHours(2));
-        yield own.find(id);
+        UUID id = kit.hold(DESK, plain).id();
+        kit.clockAt(Duration.ofHours(2));
+        yield kit.find(id);
       }
     };
   }
 
-  private static void take(HoldStep step, OwnKit own, UUID id) {
+  private void take(HoldStep step, UUID id) {
     switch (step) {
-      case CONFIRM -> own.service.desk.confirm(DESK, id, Precondition.NONE);
-      case RELEASE -> own.service.desk.release(DESK, id, Precondition.NONE);
-      case EXTEND -> own.service.desk.extend(DESK, id, at(4), Precondition.NONE);
-      case CHECK_OUT -> own.service.house.checkOut(Callers.ADMIN, id, Precondition.NONE);
-      case CHECK_IN -> own.service.house.checkIn(Callers.ADMIN, id, Set.of(), Precondition.NONE);
+      case CONFIRM -> kit.service.desk.confirm(DESK, id, Precondition.NONE);
+      case RELEASE -> kit.service.desk.release(DESK, id, Precondition.NONE);
+      case EXTEND -> kit.service.desk.extend(DESK, id, at(4), Precondition.NONE);
+      case CHECK_OUT -> kit.service.house.checkOut(Callers.ADMIN, id, Precondition.NONE);
+      case CHECK_IN -> kit.service.house.checkIn(Callers.ADMIN, id, Set.of(), Precondition.NONE);
     }
   }
 
@@ -140,7 +139,7 @@ class HoldStepsTest {
   void aHoldOfAnotherDeskIsNotThere() {
     UUID id = kit.out(OTHER, wish("r", period(0, 2), line("quay", "core/a", 1))).id();
     for (HoldStep step : Set.of(HoldStep.CONFIRM, HoldStep.RELEASE, HoldStep.EXTEND)) {
-      assertThatThrownBy(() -> take(step, kit, id)).isInstanceOf(HoldUnknown.class);
+      assertThatThrownBy(() -> take(step, id)).isInstanceOf(HoldUnknown.class);
     }
     for (Caller stranger : new Caller[] {DESK, Callers.publisher("mill")}) {
       assertThatThrownBy(() -> kit.service.house.checkOut(stranger, id, Precondition.NONE))

@@ -134,8 +134,7 @@ final class TickModel {
   }
 
   int busyTo(String house, int to) {
-    return nextOpening(terms(house), to)
-        + (int) terms(house).turnRound().dividedBy(TICK);
+    return nextOpening(terms(house), to) + (int) terms(house).turnRound().dividedBy(TICK);
   }
 
   HouseTerms terms(String house) {
