@@ -1,6 +1,7 @@
 package org.standoff.kit.house;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.standoff.kit.Transactions;
@@ -18,6 +19,12 @@ public class Houses {
   /** The house of that id, if there is one. */
   public Optional<HouseTerms> find(String id) {
     return transactions.run(() -> House.<House>findByIdOptional(id).map(House::terms));
+  }
+
+  /** Those of these ids that there are, in the order of their ids. */
+  public List<HouseTerms> named(Collection<String> ids) {
+    return transactions.run(
+        () -> House.<House>list("id in ?1 order by id", ids).stream().map(House::terms).toList());
   }
 
   /** All of them, in the order of their ids. */
