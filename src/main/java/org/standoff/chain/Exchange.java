@@ -54,7 +54,7 @@ public record Exchange(
     double noiseChangeDb = Double.NEGATIVE_INFINITY;
     double sensitivityChangeDb = 0;
     for (PatternFigures pattern : wanted.patterns()) {
-      PatternFigures nearest = nearest(pattern.polar(), other);
+      PatternFigures nearest = nearest(wanted, pattern, other);
       if (distance(pattern.polar(), nearest.polar()) > SAME_WITHIN) {
         lacks.add(
             new Lack(
@@ -62,11 +62,8 @@ public record Exchange(
                 nearest.name(),
                 nearest.polar().directivityIndexDb() - pattern.polar().directivityIndexDb()));
       }
-      noiseChangeDb =
-          Math.max(
-              noiseChangeDb, LineNoise.ownDba(other, nearest) - LineNoise.ownDba(wanted, pattern));
-      double sensitivity =
-          Level.ofAmplitudeRatio(nearest.sensitivityMvPerPa() / pattern.sensitivityMvPerPa());
+      noiseChangeDb = Math.max(noiseChangeDb, noiseChangeDb(wanted, pattern, other, nearest));
+      double sensitivity = sensitivityChangeDb(pattern, nearest);
       if (Math.abs(sensitivity) > Math.abs(sensitivityChangeDb)) {
         sensitivityChangeDb = sensitivity;
       }
@@ -84,10 +81,26 @@ public record Exchange(
     return Math.max(0, -limitChangeDb) + Math.max(0, selfNoiseChangeDb);
   }
 
-  private static PatternFigures nearest(Polar wanted, Microphone other) {
+  /** The nearest in shape; of several outputs with the same shape the one most like it. */
+  private static PatternFigures nearest(
+      Microphone wanted, PatternFigures pattern, Microphone other) {
     return other.patterns().stream()
-        .min(Comparator.comparingDouble(figures -> distance(wanted, figures.polar())))
+        .min(
+            Comparator.<PatternFigures>comparingDouble(
+                    figures -> distance(pattern.polar(), figures.polar()))
+                .thenComparingDouble(figures -> Math.abs(sensitivityChangeDb(pattern, figures)))
+                .thenComparingDouble(
+                    figures -> Math.abs(noiseChangeDb(wanted, pattern, other, figures))))
         .orElseThrow();
+  }
+
+  private static double sensitivityChangeDb(PatternFigures pattern, PatternFigures nearest) {
+    return Level.ofAmplitudeRatio(nearest.sensitivityMvPerPa() / pattern.sensitivityMvPerPa());
+  }
+
+  private static double noiseChangeDb(
+      Microphone wanted, PatternFigures pattern, Microphone other, PatternFigures nearest) {
+    return LineNoise.ownDba(other, nearest) - LineNoise.ownDba(wanted, pattern);
   }
 
   /** A boundary hears half of all directions: no free-standing pattern is like it. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.standoff.answers.AnswerContext;
 import org.standoff.answers.QuestionFault;
 import org.standoff.answers.References;
@@ -14,6 +15,7 @@ import org.standoff.catalogue.ItemId;
 import org.standoff.chain.DirectBox;
 import org.standoff.chain.Microphone;
 import org.standoff.kit.Period;
+import org.standoff.kit.free.Alternatives;
 import org.standoff.kit.free.AtTheDoor;
 import org.standoff.kit.free.FreeKit;
 import org.standoff.kit.free.FreeReport;
@@ -49,13 +51,25 @@ public class Availability {
     Optional<Period> period = AskedPeriods.resolve(references, asked.from(), asked.to(), "");
     List<HouseTerms> houses = askedHouses.resolve(references, asked.houses(), "/houses");
     references.refuseFaulty();
-    int substitutes =
+    int substituteLimit =
         asked.substituteLimit() == null
             ? AvailabilityQuestion.USUAL_SUBSTITUTES
             : asked.substituteLimit();
-    FreeReport report = freeKit.find(lines, period.orElseThrow(), houses, substitutes > 0);
+    Substitutes substitutes = new Substitutes(references.catalogue());
+    FreeReport report =
+        freeKit.find(
+            lines,
+            period.orElseThrow(),
+            houses,
+            substituteLimit > 0 ? substitutes : Alternatives.NONE);
     refuseUnknown(references, lines, report, asked.lines() != null);
-    return answer(lines, period.get(), houses, report, references.catalogue(), substitutes);
+    return answer(
+        lines,
+        period.get(),
+        houses,
+        report,
+        references.catalogue().revision(),
+        (wanted, house) -> substitutes.of(report.shelves(), wanted, house.id(), substituteLimit));
   }
 
   private static List<WantedLine> lines(References references, AvailabilityQuestion asked) {
@@ -129,8 +143,8 @@ public class Availability {
       Period period,
       List<HouseTerms> houses,
       FreeReport report,
-      Catalogue catalogue,
-      int substituteLimit) {
+      String catalogueRevision,
+      BiFunction<WantedLine, HouseTerms, List<Substitute>> substitutes) {
     AvailabilityViews views = new AvailabilityViews(lines, period);
     List<HouseTerms> possible =
         houses.stream().filter(house -> AtTheDoor.of(house, period).possible()).toList();
@@ -140,7 +154,6 @@ public class Availability {
             possible,
             report.lines().stream().map(FreeReport.LineAtHouse::shelf).toList(),
             period);
-    Substitutes substitutes = new Substitutes(catalogue, report.shelves());
     List<AvailabilityAnswer.LineFound> found = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       int line = i;
@@ -155,8 +168,7 @@ public class Availability {
                               one,
                               one.enough()
                                   ? List.of()
-                                  : substitutes.of(
-                                      one.wanted(), one.house().id(), substituteLimit)))
+                                  : substitutes.apply(one.wanted(), one.house())))
                   .toList()));
     }
     return new AvailabilityAnswer(
@@ -168,7 +180,7 @@ public class Availability {
         found,
         views.way(splits.fewestHouses()),
         splits.cheapest().stream().map(views::way).toList(),
-        catalogue.revision(),
+        catalogueRevision,
         context.engineVersion());
   }
 }

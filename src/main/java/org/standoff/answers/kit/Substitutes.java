@@ -1,11 +1,17 @@
 package org.standoff.answers.kit;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.standoff.advice.Cautions;
 import org.standoff.catalogue.Catalogue;
 import org.standoff.catalogue.Item;
@@ -13,6 +19,7 @@ import org.standoff.catalogue.ItemId;
 import org.standoff.chain.Exchange;
 import org.standoff.chain.Microphone;
 import org.standoff.chain.Powering;
+import org.standoff.kit.free.Alternatives;
 import org.standoff.kit.free.Shelf;
 import org.standoff.kit.free.WantedLine;
 
@@ -21,49 +28,72 @@ import org.standoff.kit.free.WantedLine;
  * other models, those first with which least is lost. What is lost follows from the two sheets;
  * nobody has listed which model may replace which.
  */
-final class Substitutes {
+final class Substitutes implements Alternatives {
   /** Less is not worth a word. */
   private static final double WORTH_TELLING_DB = 0.05;
 
   private final Catalogue catalogue;
-  private final List<Shelf> shelves;
 
-  /**
-   * @param shelves all that the houses have
-   */
-  Substitutes(Catalogue catalogue, List<Shelf> shelves) {
+  /** By wanted model: every other that was compared with it. */
+  private final Map<String, Map<String, Optional<Ranked>>> compared = new HashMap<>();
+
+  Substitutes(Catalogue catalogue) {
     this.catalogue = catalogue;
-    this.shelves = shelves;
   }
 
-  private record Ranked(Shelf shelf, Microphone microphone, Exchange exchange) {}
+  private record Ranked(Microphone microphone, Exchange exchange) {}
 
-  /** The best so many at a house; none for a line that wants no microphone of the catalogue. */
-  List<Substitute> of(WantedLine wanted, String house, int limit) {
-    Optional<Microphone> lost = microphone(wanted.microphone());
-    if (lost.isEmpty() || limit == 0) {
-      return List.of();
-    }
-    List<Ranked> ranked = new ArrayList<>();
-    for (Shelf shelf : shelves) {
-      if (shelf.model().house().equals(house)
-          && !shelf.model().microphone().equals(wanted.microphone())) {
-        WantedLine instead =
-            new WantedLine(shelf.model().microphone(), wanted.quantity(), wanted.matched());
-        microphone(shelf.model().microphone())
-            .filter(other -> shelf.lots().meet(instead))
-            .filter(other -> other.outputs().size() >= lost.get().outputs().size())
-            .ifPresent(
-                other -> ranked.add(new Ranked(shelf, other, Exchange.of(lost.get(), other))));
-      }
-    }
-    return ranked.stream()
+  @Override
+  public List<String> of(WantedLine wanted, Collection<String> models) {
+    return ranked(wanted, models).map(one -> one.microphone().id()).toList();
+  }
+
+  /**
+   * The best so many; none for a line that wants no microphone of the catalogue.
+   *
+   * @param shelves all that were looked at
+   * @param wanted the line that is short
+   * @param house where it is
+   */
+  List<Substitute> of(List<Shelf> shelves, WantedLine wanted, String house, int limit) {
+    Map<String, Shelf> free =
+        shelves.stream()
+            .filter(shelf -> shelf.model().house().equals(house))
+            .filter(shelf -> shelf.lots().meet(wanted))
+            .collect(Collectors.toMap(shelf -> shelf.model().microphone(), Function.identity()));
+    return ranked(wanted, free.keySet())
+        .limit(limit)
+        .flatMap(
+            one ->
+                Stream.ofNullable(free.get(one.microphone().id()))
+                    .flatMap(
+                        shelf ->
+                            microphone(wanted.microphone()).stream()
+                                .map(lost -> told(one, lost, shelf))))
+        .toList();
+  }
+
+  private Stream<Ranked> ranked(WantedLine wanted, Collection<String> models) {
+    Map<String, Optional<Ranked>> known =
+        compared.computeIfAbsent(wanted.microphone(), any -> new HashMap<>());
+    return models.stream()
+        .flatMap(
+            model ->
+                known.computeIfAbsent(model, other -> ranked(wanted.microphone(), other)).stream())
         .sorted(
             Comparator.comparing(Ranked::exchange, Exchange.LEAST_LOST_FIRST)
-                .thenComparing(one -> one.microphone().id()))
-        .limit(limit)
-        .map(one -> told(one, lost.get()))
-        .toList();
+                .thenComparing(one -> one.microphone().id()));
+  }
+
+  private Optional<Ranked> ranked(String wanted, String model) {
+    if (model.equals(wanted)) {
+      return Optional.empty();
+    }
+    Optional<Microphone> lost = microphone(wanted);
+    return microphone(model)
+        .filter(other -> lost.isPresent())
+        .filter(other -> other.outputs().size() >= lost.get().outputs().size())
+        .map(other -> new Ranked(other, Exchange.of(lost.get(), other)));
   }
 
   private Optional<Microphone> microphone(String id) {
@@ -72,15 +102,15 @@ final class Substitutes {
         .map(Item::value);
   }
 
-  private static Substitute told(Ranked one, Microphone lost) {
+  private static Substitute told(Ranked one, Microphone lost, Shelf shelf) {
     Exchange exchange = one.exchange();
     Powering.Need wanted = lost.powering().need();
     Powering.Need instead = one.microphone().powering().need();
     return new Substitute(
         one.microphone().id(),
         one.microphone().title(),
-        one.shelf().freeCount(),
-        leastRate(one.shelf()),
+        shelf.freeCount(),
+        leastRate(shelf),
         exchange.maximumChangeDb(),
         exchange.limitChangeDb(),
         exchange.selfNoiseChangeDb(),

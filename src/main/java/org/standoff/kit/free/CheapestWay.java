@@ -4,6 +4,7 @@ import static org.standoff.kit.free.Supply.IMPOSSIBLE;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -23,8 +24,17 @@ import org.jspecify.annotations.Nullable;
  */
 final class CheapestWay {
 
-  /** Steps after which the best way known has to do. */
-  static final int MOST_STEPS = 200_000;
+  /** Steps of all searches of a question, after which the best way known has to do. */
+  private static final int MOST_STEPS = 40_000;
+
+  /** Counts the steps of searches that share what may be spent. */
+  static final class Effort {
+    private int steps;
+
+    private boolean isSpent() {
+      return steps > MOST_STEPS;
+    }
+  }
 
   /** Puts the number of houses behind the charge: 2^6 is more than there can be. */
   private static final int HOUSE_BITS = 6;
@@ -67,8 +77,8 @@ final class CheapestWay {
   private final long[] minimum;
   private final List<Stage> stages = new ArrayList<>();
 
-  /** By stage, house and rest: what the rest costs from this house on, taken where it is cheap. */
-  private final long[][][] rest;
+  /** By stage and what matched lines of its model have taken, house by house. */
+  private final List<Map<List<Map<Integer, Integer>>, Rest>> rests = new ArrayList<>();
 
   /** By stage: what this and all later ones cost, taken where it is cheap. */
   private final long[] later;
@@ -76,7 +86,8 @@ final class CheapestWay {
   private final int[][] counts;
   private final long[] sums;
   private final int[] uses;
-  private int steps;
+  private final Effort effort;
+  private boolean cut;
   private long bestKey = Long.MAX_VALUE;
   private int @Nullable [][] best;
 
@@ -85,8 +96,9 @@ final class CheapestWay {
    * @param priced false where they charge in currencies that can't be compared: then every charge
    *     counts nothing, and few and first houses alone decide
    */
-  private CheapestWay(Market market, int set, boolean priced) {
+  private CheapestWay(Market market, int set, boolean priced, Effort effort) {
     this.market = market;
+    this.effort = effort;
     this.priced = priced;
     this.houses =
         IntStream.range(0, market.houses().size())
@@ -105,17 +117,21 @@ final class CheapestWay {
     this.counts = new int[stages.size()][houses.length];
     this.sums = new long[houses.length];
     this.uses = new int[houses.length];
-    this.rest = new long[stages.size()][][];
     this.later = new long[stages.size() + 1];
+    List<Map<Integer, Integer>> nothing = Collections.nCopies(houses.length, Map.of());
+    stages.forEach(stage -> rests.add(new HashMap<>()));
     for (int stage = stages.size() - 1; stage >= 0; stage--) {
-      rest[stage] = rest(stage);
-      later[stage] = later[stage + 1] + rest[stage][0][stages.get(stage).demand()];
+      later[stage] = later[stage + 1] + rest(stage, nothing).from(0, stages.get(stage).demand());
     }
   }
 
-  /** Finds it. */
-  static Way find(Market market, int set, boolean priced) {
-    CheapestWay search = new CheapestWay(market, set, priced);
+  /**
+   * Finds it, or the best that the effort allows; some way in any case.
+   *
+   * @param effort what other searches of the question have spent of it counts too
+   */
+  static Way find(Market market, int set, boolean priced, Effort effort) {
+    CheapestWay search = new CheapestWay(market, set, priced, effort);
     search.beginStage(0);
     return search.way();
   }
@@ -126,22 +142,43 @@ final class CheapestWay {
     }
   }
 
-  private long[][] rest(int stage) {
+  /**
+   * What the rest of a stage costs at least.
+   *
+   * @param charges by house, then by how many come from it
+   * @param rest by house and rest: the cost of the rest from this house on, where it is cheapest
+   */
+  private record Rest(long[][] charges, long[][] rest) {
+    long from(int at, int left) {
+      return rest[at][left];
+    }
+
+    long charge(int at, int count) {
+      return charges[at][count];
+    }
+  }
+
+  private Rest rest(int stage, List<Map<Integer, Integer>> taken) {
+    return rests.get(stage).computeIfAbsent(taken, groups -> newRest(stage, groups));
+  }
+
+  private Rest newRest(int stage, List<Map<Integer, Integer>> taken) {
     int demand = stages.get(stage).demand();
+    long[][] charges = new long[houses.length][demand + 1];
     long[][] rest = new long[houses.length + 1][demand + 1];
     Arrays.fill(rest[houses.length], IMPOSSIBLE);
     rest[houses.length][0] = 0;
     for (int at = houses.length - 1; at >= 0; at--) {
-      for (int left = 0; left <= demand; left++) {
-        long least = IMPOSSIBLE;
-        for (int count = 0; count <= left; count++) {
-          long here = charge(stage, at, count, Map.of());
-          least = Math.min(least, here + rest[at + 1][left - count]);
+      Arrays.fill(rest[at], IMPOSSIBLE);
+      for (int count = 0; count <= demand; count++) {
+        long here = charge(stage, at, count, taken.get(at));
+        charges[at][count] = here;
+        for (int left = count; here < IMPOSSIBLE && left <= demand; left++) {
+          rest[at][left] = Math.min(rest[at][left], here + rest[at + 1][left - count]);
         }
-        rest[at][left] = least;
       }
     }
-    return rest;
+    return new Rest(charges, rest);
   }
 
   private long charge(int stage, int at, int count, Map<Integer, Integer> taken) {
@@ -163,25 +200,31 @@ final class CheapestWay {
       }
       return;
     }
-    decide(stage, 0, stages.get(stage).demand());
+    List<Map<Integer, Integer>> taken = new ArrayList<>();
+    for (int at = 0; at < houses.length; at++) {
+      taken.add(taken(stage, at));
+    }
+    decide(stage, rest(stage, taken), 0, stages.get(stage).demand());
   }
 
   /** A choice at a house: so many, at this charge. */
   private record Choice(int count, long chargeMinor, long withRest) {}
 
-  private void decide(int stage, int at, int left) {
+  private void decide(int stage, Rest rest, int at, int left) {
     if (left == 0) {
       beginStage(stage + 1);
       return;
     }
-    if (at == houses.length || ++steps > MOST_STEPS) {
+    effort.steps++;
+    // the first way is found without a turning back
+    if (effort.isSpent() && best != null) {
+      cut = true;
       return;
     }
-    Map<Integer, Integer> taken = taken(stage, at);
     List<Choice> choices = new ArrayList<>();
     for (int count = 0; count <= left; count++) {
-      long charge = charge(stage, at, count, taken);
-      long after = rest[stage][at + 1][left - count];
+      long charge = rest.charge(at, count);
+      long after = rest.from(at + 1, left - count);
       if (charge < IMPOSSIBLE && after < IMPOSSIBLE) {
         choices.add(new Choice(count, charge, charge + after));
       }
@@ -191,9 +234,9 @@ final class CheapestWay {
             .thenComparing(Comparator.comparingInt(Choice::count).reversed()));
     for (Choice choice : choices) {
       take(stage, at, choice, 1);
-      long after = rest[stage][at + 1][left - choice.count()] + later[stage + 1];
+      long after = rest.from(at + 1, left - choice.count()) + later[stage + 1];
       if (key(after) < bestKey) {
-        decide(stage, at + 1, left - choice.count());
+        decide(stage, rest, at + 1, left - choice.count());
       }
       take(stage, at, choice, -1);
     }
@@ -243,6 +286,6 @@ final class CheapestWay {
         }
       }
     }
-    return new Way(stages, found, steps <= MOST_STEPS);
+    return new Way(stages, found, !cut);
   }
 }

@@ -2,7 +2,6 @@ package org.standoff.kit.free;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /**
  * The smallest sets of houses that have together all that can be had. Sets grow by a house that has
@@ -12,7 +11,7 @@ import java.util.Map;
 final class FewestHouses {
 
   /** Steps after which sets are grown house by house, whichever helps most. */
-  private static final int MOST_STEPS = 50_000;
+  private static final int MOST_STEPS = 20_000;
 
   /** More equally small sets than this are not compared. */
   private static final int MOST_SETS = 64;
@@ -78,7 +77,7 @@ final class FewestHouses {
   }
 
   private boolean hasSome(int pool, int house) {
-    Lots lots = market.supply(pool, house).lots(Map.of());
+    Lots lots = market.supply(pool, house).whole();
     return lots.looseCount() > 0 || !lots.groupSizes().isEmpty();
   }
 

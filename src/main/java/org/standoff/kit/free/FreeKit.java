@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,9 @@ public class FreeKit {
   /** How far ahead the next free period is looked for. */
   public static final Duration HORIZON = Duration.ofDays(92);
 
+  /** Models looked at in a house that is short of a line. */
+  private static final int MOST_ALTERNATIVES = 20;
+
   private final Transactions transactions;
 
   FreeKit(Transactions transactions) {
@@ -35,14 +39,27 @@ public class FreeKit {
   /**
    * Every line at every house.
    *
-   * @param withShelves whether to tell what else the houses have where a line is short
+   * @param alternatives what else to look at where a line is short
    * @throws org.standoff.kit.DatabaseLost where the database is not there
    */
   public FreeReport find(
-      List<WantedLine> lines, Period period, List<HouseTerms> houses, boolean withShelves) {
+      List<WantedLine> lines, Period period, List<HouseTerms> houses, Alternatives alternatives) {
     return transactions.statements(
         connection ->
-            new Finding(KitSnapshot.take(connection), lines, period, houses).report(withShelves));
+            new Finding(KitSnapshot.take(connection), lines, period, houses).report(alternatives));
+  }
+
+  /**
+   * What houses have free of other models than those that they are short of.
+   *
+   * @param shortLines by house
+   * @return in the order of houses and models
+   * @throws org.standoff.kit.DatabaseLost where the database is not there
+   */
+  public List<Shelf> beside(
+      Map<HouseTerms, List<WantedLine>> shortLines, Period period, Alternatives alternatives) {
+    return transactions.statements(
+        connection -> beside(KitSnapshot.take(connection), shortLines, period, alternatives));
   }
 
   /**
@@ -60,6 +77,27 @@ public class FreeKit {
         });
   }
 
+  private static List<Shelf> beside(
+      KitSnapshot snapshot,
+      Map<HouseTerms, List<WantedLine>> shortLines,
+      Period period,
+      Alternatives alternatives)
+      throws SQLException {
+    if (shortLines.isEmpty() || alternatives == Alternatives.NONE) {
+      return List.of();
+    }
+    Map<String, List<String>> models = snapshot.models(shortLines.keySet());
+    Set<String> worthALook = new LinkedHashSet<>();
+    shortLines.forEach(
+        (house, lines) ->
+            lines.forEach(
+                line ->
+                    alternatives.of(line, models.getOrDefault(house.id(), List.of())).stream()
+                        .limit(MOST_ALTERNATIVES)
+                        .forEach(worthALook::add)));
+    return snapshot.shelves(shortLines.keySet(), Optional.of(worthALook), period);
+  }
+
   /** One question, answered from one snapshot. */
   private static final class Finding {
     private final KitSnapshot snapshot;
@@ -74,7 +112,7 @@ public class FreeKit {
       this.houses = houses;
     }
 
-    FreeReport report(boolean withShelves) throws SQLException {
+    FreeReport report(Alternatives alternatives) throws SQLException {
       Set<String> models =
           lines.stream()
               .map(WantedLine::microphone)
@@ -99,16 +137,13 @@ public class FreeKit {
         }
       }
       explainShort(found);
-      List<HouseTerms> withShort =
-          houses.stream()
-              .filter(
-                  house ->
-                      found.stream().anyMatch(one -> one.house().equals(house) && !one.enough()))
-              .toList();
-      List<Shelf> others =
-          withShelves && !withShort.isEmpty()
-              ? snapshot.shelves(withShort, Optional.empty(), period)
-              : List.of();
+      Map<HouseTerms, List<WantedLine>> shortLines = new LinkedHashMap<>();
+      for (FreeReport.LineAtHouse one : found) {
+        if (!one.enough()) {
+          shortLines.computeIfAbsent(one.house(), house -> new ArrayList<>()).add(one.wanted());
+        }
+      }
+      List<Shelf> others = beside(snapshot, shortLines, period, alternatives);
       return new FreeReport(snapshot.revision(), snapshot.now(), found, others);
     }
 

@@ -12,8 +12,8 @@ import org.standoff.kit.house.HouseTerms;
  * @param revision names the state of the kit
  * @param asOf the moment, by the clock of the database
  * @param lines every line at every house, line by line in the order of the question
- * @param shelves everything that the houses with a short line have, in the order of houses and
- *     models; empty where nothing is short or nobody asked
+ * @param shelves of models that may stand in, at the houses with a short line, in the order of
+ *     houses and models; empty where nothing is short or nobody asked
  */
 public record FreeReport(
     String revision, Instant asOf, List<LineAtHouse> lines, List<Shelf> shelves) {

@@ -4,11 +4,14 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.standoff.kit.Model;
 import org.standoff.kit.Period;
 import org.standoff.kit.Sql;
 import org.standoff.kit.hold.Handover;
@@ -74,6 +77,21 @@ final class KitSnapshot {
       order by u.microphone, u.id, busy_from
       """;
 
+  /** From one model to the next: a look at each, not at each unit. */
+  private static final String MODELS =
+      """
+      with recursive model as (
+          select h.house, (select min(u.microphone) from unit u
+              where u.house = h.house and u.state <> 'retired') as microphone
+          from unnest(?) as h (house)
+          union all
+          select m.house, (select min(u.microphone) from unit u
+              where u.house = m.house and u.microphone > m.microphone and u.state <> 'retired')
+          from model m where m.microphone is not null
+      )
+      select house, microphone from model where microphone is not null order by house, microphone
+      """;
+
   private final Connection connection;
   private final Instant now;
   private final String revision;
@@ -135,6 +153,22 @@ final class KitSnapshot {
             Stream.concat(always, models).toArray())
         .forEach(rows::add);
     return rows.shelves();
+  }
+
+  /** The models that each of the houses has, in their order. */
+  Map<String, List<String>> models(Collection<HouseTerms> houses) throws SQLException {
+    Map<String, List<String>> models = new HashMap<>();
+    Sql.list(
+            connection,
+            MODELS,
+            row -> new Model(row.getString("house"), row.getString("microphone")),
+            (Object) houses.stream().map(HouseTerms::id).toArray(String[]::new))
+        .forEach(
+            model ->
+                models
+                    .computeIfAbsent(model.house(), house -> new ArrayList<>())
+                    .add(model.microphone()));
+    return models;
   }
 
   /**

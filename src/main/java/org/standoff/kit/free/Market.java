@@ -19,7 +19,10 @@ final class Market {
   private final Period period;
 
   /** By pool, then by house. */
-  private final List<List<Supply>> supplies;
+  private final List<List<Supply>> supplies = new ArrayList<>();
+
+  /** By pool, then by set of houses, as far as it was asked for. */
+  private final List<Map<Integer, Integer>> unitsMet = new ArrayList<>();
 
   /**
    * @param lines what is wanted
@@ -32,16 +35,15 @@ final class Market {
     this.period = period;
     Map<Model, Shelf> byModel = new HashMap<>();
     shelves.forEach(shelf -> byModel.put(shelf.model(), shelf));
-    this.supplies = new ArrayList<>();
     for (Pool pool : pools) {
       List<Supply> ofPool = new ArrayList<>();
       for (HouseTerms house : houses) {
         Model model = new Model(house.id(), pool.microphone());
         Shelf shelf = byModel.getOrDefault(model, Shelf.empty(model));
-        ofPool.add(
-            new Supply(shelf, rate -> Charge.minor(house, rate, period), pool.looseDemand()));
+        ofPool.add(new Supply(shelf, rate -> Charge.minor(house, rate, period), pool));
       }
       supplies.add(ofPool);
+      unitsMet.add(new HashMap<>());
     }
   }
 
@@ -84,6 +86,10 @@ final class Market {
    * have had their groups. Which of several groups of a size those had does not matter.
    */
   int unitsMet(int pool, int set) {
+    return unitsMet.get(pool).computeIfAbsent(set, houseSet -> countUnits(pool, houseSet));
+  }
+
+  private int countUnits(int pool, int set) {
     Map<Integer, Integer> owed = new HashMap<>();
     pools
         .get(pool)
@@ -94,7 +100,7 @@ final class Market {
     List<Integer> sizes = new ArrayList<>();
     for (int house = 0; house < houses.size(); house++) {
       if (has(set, house)) {
-        Lots lots = supply(pool, house).lots(Map.of());
+        Lots lots = supply(pool, house).whole();
         loose += lots.looseCount();
         for (int size : lots.groupSizes()) {
           int left = owed.getOrDefault(size, 0);

@@ -20,6 +20,9 @@ final class ShelfDiary {
   /** The next moment that the database can tell from this one. */
   private static final Duration GRAIN = Duration.of(1, ChronoUnit.MICROS);
 
+  /** Periods that are looked at unit by unit before the next free one is given up. */
+  private static final int MOST_TRIED = 200;
+
   /** How often a period is moved to suit the door before it is given up. */
   private static final int MOST_MOVES = 60;
 
@@ -72,16 +75,12 @@ final class ShelfDiary {
     List<Period> perhaps = stretchesOfStarts(line, asked, span);
     TreeSet<Instant> starts = new TreeSet<>(List.of(asked.from()));
     units.forEach(unit -> unit.busy().forEach(busy -> starts.add(busy.to())));
-    for (Instant freed : starts.tailSet(asked.from())) {
-      Optional<Period> next =
-          atOpenDoor(freed, asked.length())
-              .filter(found -> perhaps.stream().anyMatch(part -> part.contains(found.from())))
-              .filter(found -> isMet(line, handover.busy(found)));
-      if (next.isPresent()) {
-        return next;
-      }
-    }
-    return Optional.empty();
+    return starts.tailSet(asked.from()).stream()
+        .flatMap(freed -> atOpenDoor(freed, asked.length()).stream())
+        .filter(found -> perhaps.stream().anyMatch(part -> part.contains(found.from())))
+        .limit(MOST_TRIED)
+        .filter(found -> isMet(line, handover.busy(found)))
+        .findFirst();
   }
 
   /** The first period from a moment on at whose ends the door lets kit through. */

@@ -38,9 +38,10 @@ public final class Splits {
    */
   public Split fewestHouses() {
     FewestHouses.Found found = FewestHouses.find(market);
+    CheapestWay.Effort effort = new CheapestWay.Effort();
     List<Split> ways =
         found.sets().stream()
-            .map(set -> split(CheapestWay.find(market, set, currencies(set).size() <= 1)))
+            .map(set -> split(CheapestWay.find(market, set, currencies(set).size() <= 1, effort)))
             .toList();
     int all = found.sets().stream().reduce(0, (one, other) -> one | other);
     Split best =
@@ -62,7 +63,10 @@ public final class Splits {
       sets.merge(
           market.houses().get(house).currency().getCurrencyCode(), bit, (set, one) -> set | one);
     }
-    return sets.values().stream().map(set -> split(CheapestWay.find(market, set, true))).toList();
+    CheapestWay.Effort effort = new CheapestWay.Effort();
+    return sets.values().stream()
+        .map(set -> split(CheapestWay.find(market, set, true, effort)))
+        .toList();
   }
 
   private static long total(Split split) {

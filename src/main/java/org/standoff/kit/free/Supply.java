@@ -2,6 +2,7 @@ package org.standoff.kit.free;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -31,18 +32,20 @@ final class Supply {
   private final List<Priced> loose = new ArrayList<>();
   private final TreeMap<Integer, List<Bundle>> bundles = new TreeMap<>();
   private final Map<Map<Integer, Integer>, Knapsack> knapsacks = new HashMap<>();
+  private final Lots whole;
 
   /**
+   * Keeps of a shelf what could be wanted of it, the cheapest first: a shelf may be far larger.
+   *
    * @param chargeOfRate what a unit of a day's rate costs for the period
-   * @param most no question to this supply asks for more units
+   * @param pool what is wanted of the model
    */
-  Supply(Shelf shelf, LongUnaryOperator chargeOfRate, int most) {
-    this.most = most;
+  Supply(Shelf shelf, LongUnaryOperator chargeOfRate, Pool pool) {
+    this.most = pool.looseDemand();
     for (Shelf.Loose some : shelf.loose()) {
-      Priced unit = priced(some.dayRateMinor(), chargeOfRate);
-      loose.addAll(Collections.nCopies(some.count(), unit));
+      int count = Math.min(some.count(), most - loose.size());
+      loose.addAll(Collections.nCopies(count, priced(some.dayRateMinor(), chargeOfRate)));
     }
-    loose.sort(Comparator.comparingLong(Priced::chargeMinor));
     for (Shelf.Group group : shelf.groups()) {
       List<Priced> units =
           group.dayRatesMinor().stream().map(rate -> priced(rate, chargeOfRate)).toList();
@@ -50,7 +53,13 @@ final class Supply {
           .computeIfAbsent(group.size(), size -> new ArrayList<>())
           .add(new Bundle(units, units.stream().mapToLong(Priced::chargeMinor).sum()));
     }
-    bundles.values().forEach(list -> list.sort(Comparator.comparingLong(Bundle::chargeMinor)));
+    bundles.replaceAll(
+        (size, list) ->
+            list.stream()
+                .sorted(Comparator.comparingLong(Bundle::chargeMinor))
+                .limit(pool.matchedLines().getOrDefault(size, List.of()).size() + most / size)
+                .toList());
+    this.whole = lots(Map.of());
   }
 
   private static Priced priced(long dayRateMinor, LongUnaryOperator chargeOfRate) {
@@ -62,8 +71,12 @@ final class Supply {
     return bundles.getOrDefault(size, List.of()).size();
   }
 
-  /** All that is there, but for some groups that are given to matched lines. */
-  Lots lots(Map<Integer, Integer> groupsTaken) {
+  /** All that is there. */
+  Lots whole() {
+    return whole;
+  }
+
+  private Lots lots(Map<Integer, Integer> groupsTaken) {
     List<Integer> sizes = new ArrayList<>();
     bundles.forEach(
         (size, list) ->
@@ -113,66 +126,72 @@ final class Supply {
   private final class Knapsack {
     private final List<Bundle> bundles;
 
-    /** Least charge of just so many units out of the first so many bundles. */
-    private final long[][] least;
+    /** Least charge of just so many units out of bundles alone. */
+    private final long[] least = new long[most + 1];
 
-    private final long[] looseCharge;
+    /** By bundle: the counts for which it is taken, beside bundles before it. */
+    private final List<BitSet> taken = new ArrayList<>();
+
+    private final long[] looseCharge = new long[loose.size() + 1];
+
+    /** By count: how many come in bundles; −1 where it can't be done. */
+    private final int[] bundled = new int[most + 1];
 
     Knapsack(List<Bundle> bundles) {
       this.bundles = bundles;
-      this.least = new long[bundles.size() + 1][most + 1];
-      Arrays.fill(least[0], IMPOSSIBLE);
-      least[0][0] = 0;
-      for (int i = 0; i < bundles.size(); i++) {
-        Bundle bundle = bundles.get(i);
-        int size = bundle.units().size();
-        for (int sum = 0; sum <= most; sum++) {
-          long without = least[i][sum];
-          long with = sum < size ? IMPOSSIBLE : least[i][sum - size] + bundle.chargeMinor();
-          least[i + 1][sum] = Math.min(without, with);
-        }
-      }
-      this.looseCharge = new long[Math.min(loose.size(), most) + 1];
+      Arrays.fill(least, IMPOSSIBLE);
+      least[0] = 0;
+      bundles.forEach(this::offer);
       for (int i = 1; i < looseCharge.length; i++) {
         looseCharge[i] = looseCharge[i - 1] + loose.get(i - 1).chargeMinor();
+      }
+      for (int count = 0; count <= most; count++) {
+        bundled[count] = bundled(count);
       }
     }
 
     long charge(int count) {
-      int bundled = bundled(count);
-      return bundled < 0 ? IMPOSSIBLE : all(bundled) + looseCharge[count - bundled];
+      return bundled[count] < 0 ? IMPOSSIBLE : charge(count, bundled[count]);
     }
 
     List<Priced> units(int count) {
-      int bundled = bundled(count);
-      List<Priced> units = new ArrayList<>(loose.subList(0, count - bundled));
-      int sum = bundled;
-      for (int i = bundles.size(); i > 0; i--) {
-        if (least[i][sum] != least[i - 1][sum]) {
-          units.addAll(bundles.get(i - 1).units());
-          sum -= bundles.get(i - 1).units().size();
+      int sum = bundled[count];
+      List<Priced> units = new ArrayList<>(loose.subList(0, count - sum));
+      for (int i = bundles.size() - 1; i >= 0; i--) {
+        if (taken.get(i).get(sum)) {
+          units.addAll(bundles.get(i).units());
+          sum -= bundles.get(i).units().size();
         }
       }
       units.sort(Comparator.comparingLong(Priced::chargeMinor));
       return units;
     }
 
-    /** How many of so many units come in bundles; −1 where it can't be done. */
+    private void offer(Bundle bundle) {
+      BitSet better = new BitSet(most + 1);
+      for (int sum = most; sum >= bundle.units().size(); sum--) {
+        long with = least[sum - bundle.units().size()] + bundle.chargeMinor();
+        if (with < least[sum]) {
+          least[sum] = with;
+          better.set(sum);
+        }
+      }
+      taken.add(better);
+    }
+
     private int bundled(int count) {
       int best = -1;
       for (int sum = 0; sum <= count; sum++) {
-        boolean possible = count - sum < looseCharge.length && all(sum) < IMPOSSIBLE;
-        if (possible
-            && (best < 0
-                || all(sum) + looseCharge[count - sum] < all(best) + looseCharge[count - best])) {
+        boolean possible = count - sum < looseCharge.length && least[sum] < IMPOSSIBLE;
+        if (possible && (best < 0 || charge(count, sum) < charge(count, best))) {
           best = sum;
         }
       }
       return best;
     }
 
-    private long all(int sum) {
-      return least[bundles.size()][sum];
+    private long charge(int count, int inBundles) {
+      return least[inBundles] + looseCharge[count - inBundles];
     }
   }
 }
