@@ -12,6 +12,7 @@ import org.standoff.chain.Powering;
  * @param microphone its id
  * @param title its name for people
  * @param freeCount units that are free
+ * @param matched whether the units would be a matched group, as was wanted
  * @param dayRateMinor least charge for a day and a unit, in minor units of the house's currency
  * @param maximumChangeDb change of the level that it bears with the pads out
  * @param limitChangeDb change of the level that it bears with whatever pads it has
@@ -26,6 +27,7 @@ public record Substitute(
     String microphone,
     String title,
     int freeCount,
+    boolean matched,
     long dayRateMinor,
     double maximumChangeDb,
     double limitChangeDb,

@@ -8,10 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.TreeMap;
 import java.util.stream.LongStream;
-import java.util.stream.Stream;
 import org.standoff.advice.Cautions;
 import org.standoff.catalogue.Catalogue;
 import org.standoff.catalogue.Item;
@@ -41,11 +39,29 @@ final class Substitutes implements Alternatives {
     this.catalogue = catalogue;
   }
 
-  private record Ranked(Microphone microphone, Exchange exchange) {}
+  /**
+   * A model that could stand in.
+   *
+   * @param unmatched whether it only could where units need not be matched after all
+   */
+  private record Ranked(Microphone microphone, Exchange exchange, boolean unmatched) {
+    static final Comparator<Ranked> LEAST_LOST_FIRST =
+        Comparator.comparingInt(Ranked::lostProperties)
+            .thenComparing(Ranked::exchange, Exchange.LEAST_LOST_FIRST)
+            .thenComparing(one -> one.microphone().id());
+
+    private int lostProperties() {
+      return exchange.lacks().size() + (unmatched ? 1 : 0);
+    }
+  }
 
   @Override
   public List<String> of(WantedLine wanted, Collection<String> models) {
-    return ranked(wanted, models).map(one -> one.microphone().id()).toList();
+    return models.stream()
+        .flatMap(model -> exchange(wanted, model).stream())
+        .sorted(Ranked.LEAST_LOST_FIRST)
+        .map(one -> one.microphone().id())
+        .toList();
   }
 
   /**
@@ -56,44 +72,41 @@ final class Substitutes implements Alternatives {
    * @param house where it is
    */
   List<Substitute> of(List<Shelf> shelves, WantedLine wanted, String house, int limit) {
-    Map<String, Shelf> free =
-        shelves.stream()
-            .filter(shelf -> shelf.model().house().equals(house))
-            .filter(shelf -> shelf.lots().meet(wanted))
-            .collect(Collectors.toMap(shelf -> shelf.model().microphone(), Function.identity()));
-    return ranked(wanted, free.keySet())
+    Optional<Microphone> lost = microphone(wanted.microphone());
+    WantedLine unmatched = new WantedLine(wanted.microphone(), wanted.quantity(), false);
+    Map<Ranked, Shelf> found = new TreeMap<>(Ranked.LEAST_LOST_FIRST);
+    for (Shelf shelf : shelves) {
+      boolean asWanted = shelf.lots().meet(wanted);
+      if (shelf.model().house().equals(house) && (asWanted || shelf.lots().meet(unmatched))) {
+        exchange(wanted, shelf.model().microphone())
+            .map(one -> new Ranked(one.microphone(), one.exchange(), !asWanted))
+            .ifPresent(one -> found.put(one, shelf));
+      }
+    }
+    return found.entrySet().stream()
         .limit(limit)
         .flatMap(
             one ->
-                Stream.ofNullable(free.get(one.microphone().id()))
-                    .flatMap(
-                        shelf ->
-                            microphone(wanted.microphone()).stream()
-                                .map(lost -> told(one, lost, shelf))))
+                lost.stream()
+                    .map(microphone -> told(one.getKey(), microphone, one.getValue(), wanted)))
         .toList();
   }
 
-  private Stream<Ranked> ranked(WantedLine wanted, Collection<String> models) {
-    Map<String, Optional<Ranked>> known =
-        compared.computeIfAbsent(wanted.microphone(), any -> new HashMap<>());
-    return models.stream()
-        .flatMap(
-            model ->
-                known.computeIfAbsent(model, other -> ranked(wanted.microphone(), other)).stream())
-        .sorted(
-            Comparator.comparing(Ranked::exchange, Exchange.LEAST_LOST_FIRST)
-                .thenComparing(one -> one.microphone().id()));
+  /** The model in the place of the wanted one, of which itself is one where matching is given up. */
+  private Optional<Ranked> exchange(WantedLine wanted, String model) {
+    return model.equals(wanted.microphone()) && !wanted.matched()
+        ? Optional.empty()
+        : compared
+            .computeIfAbsent(wanted.microphone(), any -> new HashMap<>())
+            .computeIfAbsent(model, other -> compare(wanted.microphone(), other));
   }
 
-  private Optional<Ranked> ranked(String wanted, String model) {
-    if (model.equals(wanted)) {
-      return Optional.empty();
-    }
+  private Optional<Ranked> compare(String wanted, String model) {
     Optional<Microphone> lost = microphone(wanted);
     return microphone(model)
         .filter(other -> lost.isPresent())
         .filter(other -> other.outputs().size() >= lost.get().outputs().size())
-        .map(other -> new Ranked(other, Exchange.of(lost.get(), other)));
+        .map(other -> new Ranked(other, Exchange.of(lost.get(), other), false));
   }
 
   private Optional<Microphone> microphone(String id) {
@@ -102,7 +115,8 @@ final class Substitutes implements Alternatives {
         .map(Item::value);
   }
 
-  private static Substitute told(Ranked one, Microphone lost, Shelf shelf) {
+  private static Substitute told(
+      Ranked one, Microphone lost, Shelf shelf, WantedLine wantedLine) {
     Exchange exchange = one.exchange();
     Powering.Need wanted = lost.powering().need();
     Powering.Need instead = one.microphone().powering().need();
@@ -110,6 +124,7 @@ final class Substitutes implements Alternatives {
         one.microphone().id(),
         one.microphone().title(),
         shelf.freeCount(),
+        wantedLine.matched() && !one.unmatched(),
         leastRate(shelf),
         exchange.maximumChangeDb(),
         exchange.limitChangeDb(),
@@ -119,7 +134,7 @@ final class Substitutes implements Alternatives {
         wanted == instead
             ? Optional.empty()
             : Optional.of(new Substitute.PoweringChange(wanted, instead)),
-        loses(exchange),
+        loses(one),
         Cautions.ofPowering(one.microphone()));
   }
 
@@ -133,8 +148,12 @@ final class Substitutes implements Alternatives {
         .orElseThrow();
   }
 
-  private static List<String> loses(Exchange exchange) {
+  private static List<String> loses(Ranked one) {
+    Exchange exchange = one.exchange();
     List<String> loses = new ArrayList<>();
+    if (one.unmatched()) {
+      loses.add("not a matched group");
+    }
     exchange
         .lacks()
         .forEach(
