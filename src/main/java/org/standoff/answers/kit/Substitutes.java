@@ -92,7 +92,9 @@ final class Substitutes implements Alternatives {
         .toList();
   }
 
-  /** The model in the place of the wanted one, of which itself is one where matching is given up. */
+  /**
+   * The model in the place of the wanted one, of which itself is one where matching is given up.
+   */
   private Optional<Ranked> exchange(WantedLine wanted, String model) {
     return model.equals(wanted.microphone()) && !wanted.matched()
         ? Optional.empty()
@@ -115,8 +117,7 @@ final class Substitutes implements Alternatives {
         .map(Item::value);
   }
 
-  private static Substitute told(
-      Ranked one, Microphone lost, Shelf shelf, WantedLine wantedLine) {
+  private static Substitute told(Ranked one, Microphone lost, Shelf shelf, WantedLine wantedLine) {
     Exchange exchange = one.exchange();
     Powering.Need wanted = lost.powering().need();
     Powering.Need instead = one.microphone().powering().need();

@@ -79,7 +79,12 @@ public record SettingsQuestion(
             examples = "core")
         @Size(max = 64)
         @Nullable String pack,
-    @Valid @Nullable AvailableIn available,
+    @Schema(
+            description =
+                "Choose only from microphones of which enough units are free in a period: one, or"
+                    + " two with second_microphone")
+        @Valid
+        @Nullable AvailableIn available,
     @Schema(description = "Preamp and converter", examples = "core/preamp-16") @NotNull
         JsonNode preamp,
     @Schema(description = "Pads for the lead that are at hand, in dB", examples = "[20]")

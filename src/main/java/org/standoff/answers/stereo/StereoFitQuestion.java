@@ -75,7 +75,12 @@ public record StereoFitQuestion(
             examples = "core")
         @Size(max = 64)
         @Nullable String pack,
-    @Valid @Nullable AvailableIn available,
+    @Schema(
+            description =
+                "Choose only from units that are free in a period; with microphones or a pack, or"
+                    + " from all that the catalogue has")
+        @Valid
+        @Nullable AvailableIn available,
     @Valid @NotNull StereoWish wish,
     @Schema(
             description =

@@ -115,6 +115,10 @@ public class SettingsResource {
                   summary = "A level told with its spread, a pack to choose from",
                   value = SettingsExamples.A_TOLD_LEVEL),
               @ExampleObject(
+                  name = "from-free-kit",
+                  summary = "Only from what two houses have free",
+                  value = SettingsExamples.FROM_FREE_KIT),
+              @ExampleObject(
                   name = "with-neighbours",
                   summary = "What else it hears, in a room",
                   value = SettingsExamples.WITH_NEIGHBOURS),

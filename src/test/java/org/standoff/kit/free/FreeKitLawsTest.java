@@ -30,8 +30,8 @@ import org.standoff.kit.house.OpeningHours;
 
 /**
  * What the database counts against what a look at each unit counts, over random kit: in repair,
- * retired, matched, and in holds of every state, in a house with hours, a drop-box and a turn-round,
- * around the nights in which clocks are set.
+ * retired, matched, and in holds of every state, in a house with hours, a drop-box and a
+ * turn-round, around the nights in which clocks are set.
  */
 class FreeKitLawsTest {
   private static final List<String> MODELS = List.of("m/one", "m/two");
@@ -225,8 +225,9 @@ class FreeKitLawsTest {
       Stock stock = new Stock(house(hours, Duration.ofMinutes(random.nextInt(3000))));
       int count = random.nextInt(9);
       for (int i = 0; i < count; i++) {
-        String state = List.of("available", "available", "available", "in-repair", "retired")
-            .get(random.nextInt(5));
+        String state =
+            List.of("available", "available", "available", "in-repair", "retired")
+                .get(random.nextInt(5));
         String model = MODELS.get(random.nextInt(2));
         Unit unit =
             new Unit(
@@ -242,7 +243,14 @@ class FreeKitLawsTest {
           int until = at + 1 + random.nextInt(100);
           unit.promises.add(
               new Promise(
-                  List.of("waiting", "tentative", "fallen", "confirmed", "released", "expired", "out")
+                  List.of(
+                          "waiting",
+                          "tentative",
+                          "fallen",
+                          "confirmed",
+                          "released",
+                          "expired",
+                          "out")
                       .get(random.nextInt(7)),
                   new Period(hour(at), hour(until)),
                   false));
@@ -317,8 +325,11 @@ class FreeKitLawsTest {
     }
 
     void write() throws SQLException {
-      run("insert into house (id, title, zone, hours, drop_box) values (?, 'House', ?, ?, true)",
-          house.id(), house.zone().getId(), house.hours().toString());
+      run(
+          "insert into house (id, title, zone, hours, drop_box) values (?, 'House', ?, ?, true)",
+          house.id(),
+          house.zone().getId(),
+          house.hours().toString());
       for (Unit unit : units) {
         run(
             "insert into unit (house, serial, microphone, matched_group, state, day_rate_minor)"
