@@ -73,7 +73,7 @@ class OpenApiExamplesTest {
 
   @BeforeEach
   void standTheHousesOfTheDemo() {
-    ScenarioHouses.stand();
+    ScenarioHouses.ofTheExamples();
   }
 
   @Test

@@ -51,17 +51,17 @@ public class Availability {
     Optional<Period> period = AskedPeriods.resolve(references, asked.from(), asked.to(), "");
     List<HouseTerms> houses = askedHouses.resolve(references, asked.houses(), "/houses");
     references.refuseFaulty();
-    int substituteLimit =
-        asked.substituteLimit() == null
+    int substituteCount =
+        asked.substituteCount() == null
             ? AvailabilityQuestion.USUAL_SUBSTITUTES
-            : asked.substituteLimit();
+            : asked.substituteCount();
     Substitutes substitutes = new Substitutes(references.catalogue());
     FreeReport report =
         freeKit.find(
             lines,
             period.orElseThrow(),
             houses,
-            substituteLimit > 0 ? substitutes : Alternatives.NONE);
+            substituteCount > 0 ? substitutes : Alternatives.NONE);
     refuseUnknown(references, lines, report, asked.lines() != null);
     return answer(
         lines,
@@ -69,7 +69,7 @@ public class Availability {
         houses,
         report,
         references.catalogue().revision(),
-        (wanted, house) -> substitutes.of(report.shelves(), wanted, house.id(), substituteLimit));
+        (wanted, house) -> substitutes.of(report.shelves(), wanted, house.id(), substituteCount));
   }
 
   private static List<WantedLine> lines(References references, AvailabilityQuestion asked) {

@@ -53,7 +53,7 @@ public record AvailabilityQuestion(
             examples = "3")
         @Min(0)
         @Max(10)
-        @Nullable Integer substituteLimit) {
+        @Nullable Integer substituteCount) {
 
   /** How many substitutes are named where the question does not say. */
   public static final int USUAL_SUBSTITUTES = 3;
