@@ -74,7 +74,9 @@ final class HeldOverHttp {
     List<Long> nanos = new ArrayList<>();
     while (System.nanoTime() < end) {
       Instant from =
-          Instant.now().truncatedTo(ChronoUnit.HOURS).plus(Duration.ofDays(60 + random.nextInt(300)));
+          Instant.now()
+              .truncatedTo(ChronoUnit.HOURS)
+              .plus(Duration.ofDays(60 + random.nextInt(300)));
       String body =
           """
           {"reference": "%s", "from": "%s", "to": "%s", "lifetime_min": 1440,

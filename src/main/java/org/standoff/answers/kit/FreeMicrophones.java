@@ -33,8 +33,7 @@ public class FreeMicrophones {
     Optional<Period> period = AskedPeriods.resolve(references, asked.from(), asked.to(), pointer);
     List<HouseTerms> houses = askedHouses.resolve(references, asked.houses(), pointer + "/houses");
     return period.map(
-        found ->
-            new FreeUnits(freeKit.stock(Optional.of(models), found, lending(houses, found))));
+        found -> new FreeUnits(freeKit.stock(Optional.of(models), found, lending(houses, found))));
   }
 
   private static List<HouseTerms> lending(List<HouseTerms> houses, Period period) {
