@@ -20,7 +20,8 @@ comment on column house.minimum_charge_minor is 'least charge for a hold, in min
 create table unit (
     id             bigint generated always as identity primary key,
     house          text    not null references house,
-    serial         text    not null check (serial ~ '^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$'),
+    -- bytewise, so that a page of units begins where the one before ended, whatever the server speaks
+    serial         text    collate "C" not null check (serial ~ '^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$'),
     microphone     text    not null,
     matched_group  text,
     state          text    not null check (state in ('available', 'in-repair', 'retired')),

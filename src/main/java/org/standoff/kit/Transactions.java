@@ -3,6 +3,7 @@ package org.standoff.kit;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.function.Supplier;
 import javax.sql.DataSource;
@@ -48,15 +49,39 @@ public class Transactions {
     }
   }
 
-  /** The same with the transaction's own connection, for statements in SQL. */
-  public <T> T statements(Statements<T> work) {
+  /** The same for work that changes something: the audit learns who did it. */
+  public <T> T run(Caller caller, Supplier<T> work) {
     return run(
         () -> {
-          try (Connection connection = dataSource.getConnection()) {
-            return work.run(connection);
-          } catch (SQLException failure) {
-            throw new StatementFailed(failure);
-          }
+          onConnection(connection -> sign(connection, caller));
+          return work.get();
         });
+  }
+
+  /** The same with the transaction's own connection, for statements in SQL. */
+  public <T> T statements(Statements<T> work) {
+    return run(() -> onConnection(work));
+  }
+
+  /** The same for statements that change something. */
+  public <T> T statements(Caller caller, Statements<T> work) {
+    return run(caller, () -> onConnection(work));
+  }
+
+  private <T> T onConnection(Statements<T> work) {
+    try (Connection connection = dataSource.getConnection()) {
+      return work.run(connection);
+    } catch (SQLException failure) {
+      throw new StatementFailed(failure);
+    }
+  }
+
+  private static String sign(Connection connection, Caller caller) throws SQLException {
+    try (PreparedStatement sign =
+        connection.prepareStatement("select set_config('standoff.actor', ?, true)")) {
+      sign.setString(1, caller.subject());
+      sign.executeQuery().close();
+    }
+    return caller.subject();
   }
 }

@@ -17,9 +17,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.standoff.fixture.Ask;
 import org.standoff.fixture.EmbeddedDatabaseResource;
+import org.standoff.fixture.Kit;
 
 /**
  * The description is true: every example of every operation is sent and answered, and the answer is
@@ -42,6 +44,8 @@ class OpenApiExamplesTest {
           "line",
           "column",
           "status",
+          "row",
+          "revision",
           "page_size",
           "guarded_percentile",
           "clip_probability",
@@ -66,7 +70,14 @@ class OpenApiExamplesTest {
 
   private static final String UNIT =
       "(.*_)?(count|paths)|hours|.*_(m|mm|m2|m3|kg|s|ms|samples|pa|db|dba|dbu|dbfs|db_spl|hz|deg|c"
-          + "|percent|pct|m_per_s|db_per_octave)";
+          + "|min|minor|days|percent|pct|m_per_s|db_per_octave)";
+
+  /** What is read has to be told first. */
+  @BeforeEach
+  void theHouseOfTheExamplesStands() {
+    Kit.house().id();
+    ToldExamples.tell(Described.served());
+  }
 
   @Test
   void everyExampleOfAQueryIsAnsweredAsPromised() {
@@ -103,10 +114,12 @@ class OpenApiExamplesTest {
           boolean first = question.equals(firstExample(body.getValue()));
           for (String form : formsOf(operation, body.getKey(), first)) {
             Response response =
-                sending(body.getKey())
-                    .accept(form)
-                    .body(question.toString())
-                    .post(operation.path());
+                operation.method().equals("put")
+                    ? ToldExamples.put(operation, body.getKey(), question)
+                    : sending(body.getKey())
+                        .accept(form)
+                        .body(question.toString())
+                        .post(operation.path());
             assertAnswered(described, operation, example.getKey(), form, response);
             sent++;
           }
@@ -114,6 +127,19 @@ class OpenApiExamplesTest {
       }
     }
     assertThat(sent).isGreaterThan(25);
+  }
+
+  @Test
+  void everythingThatIsToldCanBeTakenBackAsPromised() {
+    Described described = Described.served();
+    int sent = 0;
+    for (Described.Operation operation : described.operations()) {
+      if (operation.method().equals("delete")) {
+        assertAnswered(described, operation, "", JSON, ToldExamples.delete(operation));
+        sent++;
+      }
+    }
+    assertThat(sent).isGreaterThanOrEqualTo(2);
   }
 
   @Test

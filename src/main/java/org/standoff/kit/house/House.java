@@ -48,6 +48,26 @@ public class House extends PanacheEntityBase {
   @Column(name = "stock_revision")
   public long stockRevision;
 
+  /** A new one, without terms; its revision counts from the first that it takes. */
+  static House named(String id) {
+    House house = new House();
+    house.id = id;
+    house.stockRevision = 1;
+    return house;
+  }
+
+  void take(HouseTerms terms) {
+    title = terms.title();
+    zone = terms.zone().getId();
+    currency = terms.currency().getCurrencyCode();
+    hours = terms.hours().toString();
+    turnRoundMin = (int) terms.turnRound().toMinutes();
+    dropBox = terms.dropBox();
+    weekendDays = terms.weekendDays();
+    minimumChargeMinor = terms.minimumChargeMinor();
+    revision++;
+  }
+
   HouseTerms terms() {
     return new HouseTerms(
         id,

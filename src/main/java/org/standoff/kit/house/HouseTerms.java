@@ -36,4 +36,19 @@ public record HouseTerms(
   public HouseTerms {
     weekendDays = weekendDays.stripTrailingZeros();
   }
+
+  /** The same terms under another count. */
+  public HouseTerms withRevision(long other) {
+    return new HouseTerms(
+        id,
+        title,
+        zone,
+        currency,
+        hours,
+        turnRound,
+        dropBox,
+        weekendDays,
+        minimumChargeMinor,
+        other);
+  }
 }

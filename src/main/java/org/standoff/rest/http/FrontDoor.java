@@ -9,6 +9,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import org.jboss.logging.Logger;
 import org.jboss.logging.MDC;
+import org.standoff.rest.problem.BodyTooLarge;
 import org.standoff.rest.problem.ProblemType;
 import org.standoff.rest.problem.Problems;
 import org.standoff.rest.problem.RequestId;
@@ -40,9 +41,10 @@ public class FrontDoor {
 
   private void open(RoutingContext request) {
     greet(request);
-    if (declaredBytes(request) > BodyLimit.BYTES) {
+    int most = BodyLimit.of(request.request().getHeader(HttpHeaders.CONTENT_TYPE));
+    if (declaredBytes(request) > most) {
       request.response().headers().set(HttpHeaders.CONNECTION, "close");
-      problems.send(request, ProblemType.TOO_LARGE, BodyLimit.message());
+      problems.send(request, ProblemType.TOO_LARGE, new BodyTooLarge(most).getMessage());
       return;
     }
     request.next();

@@ -28,6 +28,16 @@ public class ProblemResponses implements OASFilter {
   private static final Set<ProblemType> WITH_A_BODY =
       EnumSet.of(ProblemType.TOO_LARGE, ProblemType.UNSUPPORTED_MEDIA_TYPE);
 
+  /** What is changed at its address has an owner, and a state that others change too. */
+  private static final Set<ProblemType> WHEN_CHANGED =
+      EnumSet.of(
+          ProblemType.UNAUTHENTICATED,
+          ProblemType.FORBIDDEN,
+          ProblemType.CLASH,
+          ProblemType.STALE,
+          ProblemType.RULE_BROKEN,
+          ProblemType.PRECONDITION_WANTED);
+
   @Override
   public void filterOpenAPI(OpenAPI description) {
     if (description.getPaths() == null || description.getPaths().getPathItems() == null) {
@@ -43,6 +53,9 @@ public class ProblemResponses implements OASFilter {
     Set<ProblemType> types = EnumSet.copyOf(ALWAYS);
     if (operation.getRequestBody() != null || method == PathItem.HttpMethod.POST) {
       types.addAll(WITH_A_BODY);
+    }
+    if (method == PathItem.HttpMethod.PUT || method == PathItem.HttpMethod.DELETE) {
+      types.addAll(WHEN_CHANGED);
     }
     if (path.startsWith(VERSIONED)) {
       types.add(ProblemType.UNAVAILABLE);
