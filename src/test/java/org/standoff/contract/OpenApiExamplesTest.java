@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.standoff.fixture.Ask;
 import org.standoff.fixture.EmbeddedDatabaseResource;
 import org.standoff.fixture.Kit;
+import org.standoff.fixture.ScenarioHouses;
 
 /**
  * The description is true: every example of every operation is sent and answered, and the answer is
@@ -43,6 +44,7 @@ class OpenApiExamplesTest {
           "limit",
           "line",
           "column",
+          "quantity",
           "status",
           "row",
           "revision",
@@ -77,6 +79,11 @@ class OpenApiExamplesTest {
   void theHouseOfTheExamplesStands() {
     Kit.house().id();
     ToldExamples.tell(Described.served());
+  }
+
+  @BeforeEach
+  void standTheHousesOfTheDemo() {
+    ScenarioHouses.ofTheExamples();
   }
 
   @Test

@@ -19,7 +19,8 @@ public class ProblemResponses implements OASFilter {
 
   private static final String SCHEMA = "#/components/schemas/Problem";
   private static final String VERSIONED = "/v1/";
-  private static final Set<String> CALCULATIONS = Set.of("/v1/settings", "/v1/headroom");
+  private static final Set<String> CALCULATIONS =
+      Set.of("/v1/settings", "/v1/headroom", "/v1/availability");
 
   /** Invalid request and malformed body share a status; one entry tells of both. */
   private static final Set<ProblemType> ALWAYS =
