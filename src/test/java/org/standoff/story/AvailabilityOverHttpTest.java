@@ -114,14 +114,12 @@ class AvailabilityOverHttpTest {
     assertThat(mondayOn.at("/houses/1/collection_open").asBoolean()).isFalse();
     assertThat(mondayOn.at("/houses/1/collection_from").asText())
         .isEqualTo("2027-06-15T09:00:00+02:00");
-    assertThat(mondayOn.at("/fewest_houses/parts/0/house").asText())
-        .isEqualTo(houses.ostrel());
+    assertThat(mondayOn.at("/fewest_houses/parts/0/house").asText()).isEqualTo(houses.ostrel());
     JsonNode untilSunday =
         asked(FRIDAY, "2027-06-13T11:00:00+02:00", line("rib-8-1", 1, false)).answer();
     assertThat(untilSunday.at("/houses/0/returned").asText()).isEqualTo("refused");
     assertThat(untilSunday.at("/houses/0/possible").asBoolean()).isFalse();
-    assertThat(untilSunday.at("/fewest_houses/parts/0/house").asText())
-        .isEqualTo(houses.vennick());
+    assertThat(untilSunday.at("/fewest_houses/parts/0/house").asText()).isEqualTo(houses.vennick());
   }
 
   @Test

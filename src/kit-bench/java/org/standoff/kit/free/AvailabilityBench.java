@@ -62,7 +62,8 @@ public final class AvailabilityBench {
     int units = HOUSES * MODELS * unitsOfAModel;
     int toCome = units / 5;
     fillUnits();
-    fillHolds("a hold to come", 0, toCome, "now() + make_interval(days => n % 40, hours => n % 24)");
+    fillHolds(
+        "a hold to come", 0, toCome, "now() + make_interval(days => n % 40, hours => n % 24)");
     System.out.printf(
         Locale.ROOT,
         "%,d units, %,d holds to come; median and 95th percentile in ms%n%12s %22s %22s %22s %22s%n",

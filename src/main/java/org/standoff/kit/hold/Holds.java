@@ -93,10 +93,11 @@ public class Holds {
    */
   public List<Hold> list(Caller caller, HoldSearch search, Optional<UUID> after, int most) {
     expiry.settleIfDue();
+    HoldSearch.Statement statement = search.statement(caller, after, most);
     return attempts
         .run(
             connection ->
-                HoldRows.list(connection, HoldSearch.STATEMENT, search.values(caller, after, most)))
+                HoldRows.list(connection, statement.text(), statement.values().toArray()))
         .stream()
         .flatMap(hold -> hold.seenBy(caller).stream())
         .toList();

@@ -55,9 +55,9 @@ public class DiaryResource {
           "Every promise that reaches into the period, in the order of time. Everybody may see when a"
               + " unit is busy; whose it is then, only the desk, the house and an admin.")
   public Page<DiaryEntry> diary(
-      @Parameter(description = KitWords.HOUSE, example = KitExamples.HOUSE) @PathParam("house")
+      @Parameter(description = KitWords.HOUSE, example = HoldExamples.HOUSE) @PathParam("house")
           String house,
-      @Parameter(description = KitWords.SERIAL, example = KitExamples.SERIAL) @PathParam("serial")
+      @Parameter(description = KitWords.SERIAL, example = HoldExamples.SERIAL) @PathParam("serial")
           String serial,
       @Context UriInfo uri) {
     PageRequest page = PageRequest.of(uri);

@@ -20,7 +20,7 @@ import org.standoff.kit.hold.HoldState;
     description =
         "What stands in the way of a hold or of a step, beside the usual members of a problem")
 @JsonInclude(JsonInclude.Include.NON_NULL)
-record HoldClash(
+public record HoldClash(
     @Schema(description = "Each line that can't be met, where units are short")
         @Nullable List<ShortfallView> shortfalls,
     @Schema(description = "Each unit that others have in the time wanted")

@@ -7,6 +7,8 @@ final class HoldExamples {
   static final String CONFIRMED = "01978d1e-6f00-7a11-8c02-5f0c3b9d2a02";
   static final String OUT = "01978d1e-6f00-7a11-8c03-5f0c3b9d2a03";
 
+  static final String HOUSE = "ostrel-hire";
+  static final String SERIAL = "sdc-omni-1-1";
   static final String KEY = "8e03978e-40d5-43dd-bc93-6894a57f9324";
   static final String ANY = "*";
 
@@ -40,7 +42,7 @@ final class HoldExamples {
 
   static final String SOME_UNITS =
       """
-      { "units": ["OH-0104"] }
+      { "units": ["clip-sup-1-3"] }
       """;
 
   static final String SEARCH =

@@ -18,7 +18,7 @@ import org.standoff.kit.hold.WantedLine;
  */
 @Schema(name = "HoldLineTold", description = "Units of one model at one house that are wanted")
 public record HoldLineTold(
-    @Schema(description = "Id of the house that lends them", examples = KitExamples.HOUSE)
+    @Schema(description = "Id of the house that lends them", examples = HoldExamples.HOUSE)
         @NotNull
         @Size(max = 64)
         @Pattern(regexp = Texts.ONE_LINE)

@@ -23,7 +23,7 @@ import org.standoff.rest.problem.InvalidRequest;
  */
 @Schema(name = "HoldQuery", description = "Which holds are wanted")
 public record HoldQuery(
-    @Schema(description = "Only holds with a line at this house", examples = KitExamples.HOUSE)
+    @Schema(description = "Only holds with a line at this house", examples = HoldExamples.HOUSE)
         @Size(max = 64)
         @Pattern(regexp = Texts.ONE_LINE)
         String house,

@@ -131,7 +131,8 @@ class FreeKitLawsTest {
     Period asked = stock.randomPeriod(random);
     String before = revision(stock.house, asked);
     assertThat(revision(stock.house, stock.randomPeriod(random))).isEqualTo(before);
-    database.change("update house set title = 'Other', revision = 2 where id = ?", stock.house.id());
+    database.change(
+        "update house set title = 'Other', revision = 2 where id = ?", stock.house.id());
     String after = revision(stock.house, asked);
     assertThat(after).isNotEqualTo(before);
   }
