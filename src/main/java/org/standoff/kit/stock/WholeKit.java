@@ -23,14 +23,21 @@ import org.standoff.kit.Transactions;
 @ApplicationScoped
 public class WholeKit {
 
+  /** Sorts and hashes of a large kit stay off the disk. */
+  private static final String IN_MEMORY = "set local work_mem = '64MB'";
+
+  /** Holds all that is written later, so that no statement has to join the told kit again. */
   private static final String COMPARE =
       """
       create temporary table difference on commit drop as
       select coalesce(told.serial, unit.serial) as serial,
              unit.id,
              unit.microphone,
-             told.serial is not null as is_told,
-             told.microphone as new_microphone,
+             coalesce(told.microphone, unit.microphone) as new_microphone,
+             case when told.serial is null then unit.matched_group else told.matched_group end as new_group,
+             coalesce(told.state, 'retired') as new_state,
+             coalesce(told.day_rate_minor, unit.day_rate_minor) as new_day_rate_minor,
+             coalesce(told.note, unit.note) as new_note,
              told.state = 'available' and (
                  unit.id is null or unit.state <> 'available'
                  or (told.microphone, told.matched_group) is distinct from (unit.microphone, unit.matched_group)
@@ -66,23 +73,19 @@ public class WholeKit {
   private static final String CHANGE =
       """
       update unit
-      set microphone = coalesce(told.microphone, unit.microphone),
-          matched_group = case when difference.is_told then told.matched_group else unit.matched_group end,
-          state = coalesce(told.state, 'retired'),
-          day_rate_minor = coalesce(told.day_rate_minor, unit.day_rate_minor),
-          note = coalesce(told.note, unit.note),
-          revision = unit.revision + 1
-      from difference left join told on told.serial = difference.serial
-      where difference.id = unit.id and difference.way in ('CHANGED', 'RETIRED')
+      set microphone = new_microphone, matched_group = new_group, state = new_state,
+          day_rate_minor = new_day_rate_minor, note = new_note, revision = revision + 1
+      from difference
+      where difference.id = unit.id and way in ('CHANGED', 'RETIRED')
       """;
 
   private static final String ADD =
       """
       insert into unit (house, serial, microphone, matched_group, state, day_rate_minor, note)
-      select ?, told.serial, told.microphone, told.matched_group, told.state, told.day_rate_minor, told.note
-      from told join difference on difference.serial = told.serial
-      where difference.way = 'ADDED'
-      order by told.serial
+      select ?, serial, new_microphone, new_group, new_state, new_day_rate_minor, new_note
+      from difference
+      where way = 'ADDED'
+      order by serial
       """;
 
   private static final String REPORT =
@@ -144,6 +147,7 @@ public class WholeKit {
   private PublishReport publish(
       Connection connection, String house, List<KitUnit> kit, boolean dryRun, long before)
       throws SQLException {
+    Sql.change(connection, IN_MEMORY);
     ToldUnits.load(connection, kit);
     Sql.change(connection, COMPARE, house);
     Sql.change(connection, "analyze difference");
