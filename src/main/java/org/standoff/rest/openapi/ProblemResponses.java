@@ -19,14 +19,13 @@ public class ProblemResponses implements OASFilter {
 
   private static final String SCHEMA = "#/components/schemas/Problem";
   private static final String VERSIONED = "/v1/";
-  private static final Set<String> CALCULATIONS = Set.of("/v1/settings", "/v1/headroom");
 
   /** Invalid request and malformed body share a status; one entry tells of both. */
   private static final Set<ProblemType> ALWAYS =
       EnumSet.of(ProblemType.INVALID_REQUEST, ProblemType.NOT_ACCEPTABLE, ProblemType.INTERNAL);
 
   private static final Set<ProblemType> WITH_A_BODY =
-      EnumSet.of(ProblemType.TOO_LARGE, ProblemType.UNSUPPORTED_MEDIA_TYPE);
+      EnumSet.of(ProblemType.TOO_SLOW, ProblemType.TOO_LARGE, ProblemType.UNSUPPORTED_MEDIA_TYPE);
 
   @Override
   public void filterOpenAPI(OpenAPI description) {
@@ -36,22 +35,30 @@ public class ProblemResponses implements OASFilter {
     description
         .getPaths()
         .getPathItems()
-        .forEach((path, item) -> item.getOperations().forEach((m, o) -> complete(path, m, o)));
+        .forEach(
+            (path, item) -> item.getOperations().forEach((m, o) -> complete(path, item, m, o)));
   }
 
-  private static void complete(String path, PathItem.HttpMethod method, Operation operation) {
+  private static void complete(
+      String path, PathItem item, PathItem.HttpMethod method, Operation operation) {
     Set<ProblemType> types = EnumSet.copyOf(ALWAYS);
     if (operation.getRequestBody() != null || method == PathItem.HttpMethod.POST) {
       types.addAll(WITH_A_BODY);
     }
     if (path.startsWith(VERSIONED)) {
+      types.add(ProblemType.TOO_MANY);
       types.add(ProblemType.UNAVAILABLE);
     }
-    if (CALCULATIONS.contains(path)) {
+    // what is asked by POST is computed or booked, by GET as well where both are offered
+    if (path.startsWith(VERSIONED) && item.getPOST() != null) {
       types.add(ProblemType.RULE_BROKEN);
     }
     if (path.contains("{")) {
       types.add(ProblemType.NOT_FOUND);
+    }
+    if (operation.getSecurity() == null) {
+      // nobody has to say who they are: told aloud, or a reader would wonder
+      operation.addSecurityRequirement(OASFactory.createSecurityRequirement());
     }
     if (operation.getResponses() == null) {
       operation.setResponses(OASFactory.createAPIResponses());

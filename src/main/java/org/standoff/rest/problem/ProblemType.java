@@ -32,6 +32,11 @@ public enum ProblemType {
       "None of the accepted media types is on offer",
       "The resource has no representation that the 'Accept' header allows.",
       "Ask for application/json, or for a media type that /openapi lists for this operation."),
+  TOO_SLOW(
+      408,
+      "The body comes in too slowly",
+      "The body was not there in the time that this service waits for one.",
+      "Send the request again, in one go."),
   TOO_LARGE(
       413,
       "The body is too large",
@@ -47,6 +52,11 @@ public enum ProblemType {
       "The request breaks a rule of the trade",
       "The request is well-formed, but what it asks contradicts itself or the catalogue.",
       "Correct every entry of 'errors'; each names the rule and the figures that break it."),
+  TOO_MANY(
+      429,
+      "Too many requests",
+      "More was asked in a short time than this service grants one caller.",
+      "Wait the number of seconds in 'Retry-After', then go on more slowly."),
   INTERNAL(
       500,
       "A fault of ours",
@@ -56,7 +66,12 @@ public enum ProblemType {
       503,
       "A part that this needs is not there now",
       "The service is starting, stopping, or has lost its database. Calculations go on.",
-      "Try again after the number of seconds in 'Retry-After'.");
+      "Try again after the number of seconds in 'Retry-After'."),
+  OVERLOADED(
+      503,
+      "Too much is asked at once",
+      "The service works on as many requests as it can answer in good time, and takes no more.",
+      "Try again after the number of seconds in 'Retry-After'; nothing was done.");
 
   private static final String FOLDER = "/problems/";
 

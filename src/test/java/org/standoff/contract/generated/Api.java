@@ -15,12 +15,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
 /** A description of an API (OpenAPI 3.1), with everything that it refers to put in place. */
@@ -28,12 +28,11 @@ final class Api {
   static final ObjectMapper JSON =
       new ObjectMapper().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
 
-
   private final JsonNode root;
   private final ObjectNode closedSchemas = JSON.createObjectNode();
   private final SchemaRegistry registry =
       SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
-  private final Map<JsonNode, Schema> compiled = new HashMap<>();
+  private final Map<JsonNode, Schema> compiled = new ConcurrentHashMap<>();
 
   private Api(JsonNode root) {
     this.root = root;
@@ -129,15 +128,14 @@ final class Api {
           .orElse(List.of());
     }
 
+    boolean isDeprecated() {
+      return told.path("deprecated").asBoolean();
+    }
+
     /** Whether a caller without credentials is refused. */
     boolean isGuarded() {
       JsonNode security = told.has("security") ? told.get("security") : api.root.path("security");
-      return !security.isEmpty()
-          && security.valueStream().noneMatch(JsonNode::isEmpty);
-    }
-
-    boolean isDeprecated() {
-      return told.path("deprecated").asBoolean();
+      return !security.isEmpty() && security.valueStream().noneMatch(JsonNode::isEmpty);
     }
   }
 
@@ -180,6 +178,12 @@ final class Api {
       }
     }
     return all;
+  }
+
+  Optional<Operation> operation(String path, String method) {
+    return operations().stream()
+        .filter(operation -> operation.path().equals(path) && operation.method().equals(method))
+        .findFirst();
   }
 
   List<String> methodsOf(String path) {

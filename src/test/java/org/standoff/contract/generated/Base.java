@@ -30,14 +30,14 @@ record Base(
   private static final String UNRESERVED =
       "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-._~";
 
-  /** Every example; of an operation that shows none, its bare form. */
-  static List<Base> of(Api.Operation operation, Values values) {
+  /** Every example, in the place that is ours; of an operation that shows none, its bare form. */
+  static List<Base> of(Api.Operation operation, Values values, Credentials credentials) {
     List<Base> all = new ArrayList<>();
     Set<String> names = new TreeSet<>();
     operation.parameters().forEach(parameter -> names.addAll(parameter.examples().keySet()));
     if (operation.bodies().isEmpty()) {
       for (String name : names.isEmpty() ? Set.of("") : names) {
-        all.add(of(operation, name, values, null, null));
+        all.add(of(operation, name, values, credentials, null, null));
       }
       return all;
     }
@@ -54,19 +54,25 @@ record Base(
                                   operation,
                                   example.getKey(),
                                   values,
+                                  credentials,
                                   type,
                                   example.getValue().path("value"))));
               if (!told.has("examples")) {
                 JsonNode body =
                     told.has("example") ? told.get("example") : values.sample(told.path("schema"));
-                all.add(of(operation, "", values, type, body));
+                all.add(of(operation, "", values, credentials, type, body));
               }
             });
     return all;
   }
 
   private static Base of(
-      Api.Operation operation, String example, Values values, String mediaType, JsonNode body) {
+      Api.Operation operation,
+      String example,
+      Values values,
+      Credentials credentials,
+      String mediaType,
+      JsonNode body) {
     Map<String, String> path = new LinkedHashMap<>();
     Map<String, List<String>> query = new LinkedHashMap<>();
     Map<String, String> headers = new LinkedHashMap<>();
@@ -85,7 +91,10 @@ record Base(
         continue;
       }
       switch (parameter.in()) {
-        case "path" -> path.put(parameter.name(), shown.asText());
+        case "path" -> {
+          String given = shown.asText();
+          path.put(parameter.name(), credentials.pathValue(parameter.name()).orElse(given));
+        }
         case "query" -> query.put(parameter.name(), texts(shown));
         case "header" -> headers.put(parameter.name(), shown.asText());
         default -> throw new IllegalArgumentException("parameter in " + parameter.in());
@@ -95,9 +104,7 @@ record Base(
   }
 
   static List<String> texts(JsonNode value) {
-    return value.isArray()
-        ? value.valueStream().map(Base::text).toList()
-        : List.of(text(value));
+    return value.isArray() ? value.valueStream().map(Base::text).toList() : List.of(text(value));
   }
 
   private static String text(JsonNode value) {

@@ -6,9 +6,4 @@ package org.standoff.contract.generated;
  * @param operation the operation that it goes to
  * @param label what is tried
  */
-record Case(Api.Operation operation, String label, Call call, Expected expected) {
-
-  String where() {
-    return operation.id() + ", " + label;
-  }
-}
+record Case(Api.Operation operation, String label, Call call, Expected expected) {}

@@ -8,10 +8,14 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Iterator;
 import java.util.List;
-import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Makes the calls to every operation of a description. */
 final class Cases {
@@ -24,8 +28,34 @@ final class Cases {
 
   private static final List<String> STRANGE_NAMES =
       List.of(
-          "nowhere", "-", "0", "'", "a b", "%", "%00", "é", "🥁", "core/kick", "..;", "<b>", "null",
-          "x".repeat(1_000), "NOWHERE", "\u0001", "*", "{item}");
+          "nowhere",
+          "-",
+          "0",
+          "'",
+          "a b",
+          "%",
+          "%00",
+          "é",
+          "🥁",
+          "core/kick",
+          "..;",
+          "<b>",
+          "null",
+          "x".repeat(1_000),
+          "NOWHERE",
+          "\u0001",
+          "*",
+          "{item}");
+
+  /** Of a body; the description tells both in its own words. */
+  private static final int DEEPEST = 32;
+
+  private static final int LONGEST_TEXT = 10_000;
+
+  /** Good only if the service gave them. */
+  private static final Set<String> OPAQUE = Set.of("page_token", "after");
+
+  private static final String REPEATABLE = "Idempotency-Key";
 
   private final Api api;
   private final Values values;
@@ -35,6 +65,8 @@ final class Cases {
 
   /** Computing costs the most: of what will be answered no more than this of each operation. */
   private final int mostAnswered;
+
+  private final AtomicLong keys = new AtomicLong();
 
   Cases(Api api, Credentials credentials, long seed, int mostAnswered) {
     this.api = api;
@@ -48,9 +80,9 @@ final class Cases {
   /** What every operation gets, however many calls are wanted. */
   List<Case> fixed(Api.Operation operation) {
     List<Case> all = new ArrayList<>();
-    List<Base> bases = Base.of(operation, values);
+    List<Base> bases = Base.of(operation, values, credentials);
     for (Base base : bases) {
-      add(all, base, "example " + base.name(), base.call(), Expected.ANSWERED);
+      add(all, base, "example " + base.name(), base.call(), good(operation));
     }
     Base first = bases.get(0);
     forms(first, all);
@@ -65,11 +97,16 @@ final class Cases {
     return all;
   }
 
+  /** What changes something may find it changed already. */
+  private static Expected good(Api.Operation operation) {
+    return operation.isGuarded() ? Expected.UNDERSTOOD : Expected.ANSWERED;
+  }
+
   private void forms(Base base, List<Case> all) {
     Api.Operation operation = base.operation();
     for (String form : operation.forms()) {
       if (!form.equals(LINES)) {
-        add(all, base, "as " + form, base.call().with("Accept", form), Expected.ANSWERED);
+        add(all, base, "as " + form, base.call().with("Accept", form), good(operation));
       }
     }
     if (!operation.forms().isEmpty()) {
@@ -89,8 +126,18 @@ final class Cases {
       }
     }
     for (String header :
-        List.of("If-None-Match", "If-Match", "Range", "Accept-Encoding", "Accept-Language",
-            "Request-Id", "Origin", "traceparent", "Prefer", "Cookie", "X-HTTP-Method-Override")) {
+        List.of(
+            "If-None-Match",
+            "If-Match",
+            "Range",
+            "Accept-Encoding",
+            "Accept-Language",
+            "Request-Id",
+            "Origin",
+            "traceparent",
+            "Prefer",
+            "Cookie",
+            "X-HTTP-Method-Override")) {
       Call call = base.call().with(header, "\"\\, ;=%🥁".replace("🥁", "x"));
       add(all, base, "with a strange " + header, call, Expected.SURVIVED);
     }
@@ -134,8 +181,13 @@ final class Cases {
 
   private void bodies(Base base, List<Case> all) {
     for (String type :
-        List.of("text/plain", "application/xml", "multipart/form-data; boundary=x", "image/png",
-            "application/x-www-form-urlencoded", "application/jsonx")) {
+        List.of(
+            "text/plain",
+            "application/xml",
+            "multipart/form-data; boundary=x",
+            "image/png",
+            "application/x-www-form-urlencoded",
+            "application/jsonx")) {
       Call call = base.call().with("Content-Type", type);
       add(all, base, "sent as " + type, call, Expected.UNSUPPORTED);
     }
@@ -173,58 +225,66 @@ final class Cases {
     return new Call(call.method(), call.target(), call.headers(), bytes);
   }
 
-  /** Every change of one thing, in an order of its own. */
-  List<Case> single(Api.Operation operation) {
-    List<Case> all = new ArrayList<>();
-    for (Base base : Base.of(operation, values)) {
-      parameters(base, all);
+  /**
+   * Every change of one thing, in an order of its own; then changes of several things at once, and
+   * no end of them where there is a body. Each is made when it is asked for.
+   */
+  Iterator<Case> changed(Api.Operation operation) {
+    Random random = new Random(seed + operation.id().hashCode());
+    List<Base> bases = Base.of(operation, values, credentials);
+    List<Supplier<Case>> ways = new ArrayList<>();
+    List<Changing> bodies = new ArrayList<>();
+    for (Base base : bases) {
+      List<Case> parameters = new ArrayList<>();
+      parameters(base, parameters);
+      parameters.forEach(one -> ways.add(() -> one));
       if (base.body() != null && base.mediaType().endsWith("json") && !isLines(base)) {
-        JsonNode schema = schema(base);
-        for (Spoiling.Spoilt spoilt : spoiling.waysToSpoil(schema, base.body())) {
-          addBody(base, schema, spoilt.applyTo(base.body()), spoilt.label(), all);
-        }
+        bodies.add(new Changing(base, spoiling.waysToSpoil(schema(base), base.body())));
       }
     }
-    Collections.shuffle(all, new Random(seed + operation.id().hashCode()));
-    return sparing(all);
+    bodies.forEach(
+        changing -> changing.ways.forEach(way -> ways.add(() -> changed(changing.base, way))));
+    Collections.shuffle(ways, random);
+    Stream<Supplier<Case>> more =
+        bodies.isEmpty()
+            ? Stream.empty()
+            : Stream.generate(() -> () -> severalChanges(bodies, random));
+    Sparing sparing = new Sparing();
+    return Stream.concat(ways.stream(), more)
+        .map(Supplier::get)
+        .filter(Objects::nonNull)
+        .filter(sparing::mayBeSent)
+        .iterator();
   }
 
-  /** Changes of several things at once, as many as are asked for. */
-  List<Case> several(Api.Operation operation, int count) {
-    List<Base> bases =
-        Base.of(operation, values).stream()
-            .filter(base -> base.body() != null && !isLines(base))
-            .toList();
-    List<Case> all = new ArrayList<>();
-    if (bases.isEmpty()) {
-      return all;
-    }
-    Random random = new Random(seed - operation.id().hashCode());
-    List<List<Spoiling.Spoilt>> ways =
-        bases.stream().map(base -> spoiling.waysToSpoil(schema(base), base.body())).toList();
-    for (int i = 0; i < count; i++) {
-      int which = random.nextInt(bases.size());
-      JsonNode body = bases.get(which).body();
-      StringBuilder label = new StringBuilder();
-      for (int times = 2 + random.nextInt(MOST_AT_ONCE - 1); times > 0; times--) {
-        Spoiling.Spoilt way = ways.get(which).get(random.nextInt(ways.get(which).size()));
-        body = way.applyTo(body);
-        label.append(label.isEmpty() ? "" : " and ").append(way.label());
-      }
-      addBody(bases.get(which), schema(bases.get(which)), body, label.toString(), all);
-    }
-    return sparing(all);
+  private record Changing(Base base, List<Spoiling.Spoilt> ways) {}
+
+  private Case changed(Base base, Spoiling.Spoilt way) {
+    return withBody(base, way.applyTo(base.body()), way.label());
   }
 
-  private List<Case> sparing(List<Case> all) {
-    List<Case> some = new ArrayList<>();
-    int answered = 0;
-    for (Case one : all) {
-      if (one.expected() != Expected.UNDERSTOOD || answered++ < mostAnswered) {
-        some.add(one);
-      }
+  private Case severalChanges(List<Changing> bodies, Random random) {
+    Changing which = bodies.get(random.nextInt(bodies.size()));
+    JsonNode body = which.base.body();
+    List<String> labels = new ArrayList<>();
+    for (int times = 2 + random.nextInt(MOST_AT_ONCE - 1); times > 0; times--) {
+      Spoiling.Spoilt way = which.ways.get(random.nextInt(which.ways.size()));
+      body = way.applyTo(body);
+      labels.add(way.label());
     }
-    return some;
+    return withBody(which.base, body, String.join(" and ", labels));
+  }
+
+  /** Bodies that will be computed cost the most: of each operation no more than so many. */
+  private final class Sparing {
+    private int answered;
+
+    boolean mayBeSent(Case one) {
+      return one.call().body() == null
+          || one.expected() == Expected.REFUSED
+          || one.expected() == Expected.MALFORMED
+          || answered++ < mostAnswered;
+    }
   }
 
   private static boolean isLines(Base base) {
@@ -235,20 +295,37 @@ final class Cases {
     return base.operation().bodies().get(base.mediaType()).path("schema");
   }
 
-  private void addBody(Base base, JsonNode schema, JsonNode body, String label, List<Case> all) {
-    Expected expected = body == null ? Expected.MALFORMED : expectation(schema, body);
-    if (body != null) {
-      add(all, base, label, base.withBody(body).call(), expected);
+  private Case withBody(Base base, JsonNode body, String label) {
+    if (body == null) {
+      return null;
     }
+    Call call = sent(base.operation(), base.withBody(body).call());
+    Expected expected = expectation(schema(base), body);
+    return new Case(base.operation(), base.name() + ": " + label, call, expected);
   }
 
   private Expected expectation(JsonNode schema, JsonNode body) {
+    if (depth(body) > DEEPEST || isTooLong(body)) {
+      return Expected.MALFORMED;
+    }
     if (isDelicate(body)) {
       return Expected.SURVIVED;
     }
     return api.faults(schema, withoutNulls(body)).isEmpty()
         ? Expected.UNDERSTOOD
         : Expected.REFUSED;
+  }
+
+  private static int depth(JsonNode node) {
+    return node.isContainerNode()
+        ? 1 + node.valueStream().mapToInt(Cases::depth).max().orElse(0)
+        : 0;
+  }
+
+  private static boolean isTooLong(JsonNode node) {
+    return node.isContainerNode()
+        ? node.valueStream().anyMatch(Cases::isTooLong)
+        : node.asText().length() > LONGEST_TEXT;
   }
 
   /** Numbers that a binary64 rounds to another side of a limit are the reader's affair. */
@@ -262,7 +339,7 @@ final class Cases {
   }
 
   /** A member that is null counts as left out. */
-  private static JsonNode withoutNulls(JsonNode node) {
+  static JsonNode withoutNulls(JsonNode node) {
     if (node instanceof ObjectNode object) {
       ObjectNode copy = NODES.objectNode();
       object
@@ -318,6 +395,10 @@ final class Cases {
           missing
               ? Expected.REFUSED
               : texts == null ? Expected.UNDERSTOOD : expectation(parameter, texts);
+      if (expected == Expected.UNDERSTOOD && parameter.name().contains(".")) {
+        // a member of a record that may want others beside it
+        expected = Expected.SURVIVED;
+      }
       String label = parameter.name() + " = " + (texts == null ? "left out" : texts);
       add(all, base, label, base.withQuery(parameter.name(), texts).call(), expected);
     }
@@ -345,6 +426,9 @@ final class Cases {
   /** What texts of a query mean depends on the schema alone. */
   private Expected expectation(Api.Parameter parameter, List<String> texts) {
     JsonNode schema = api.resolve(parameter.schema());
+    if (OPAQUE.contains(parameter.name()) || isWholeInOtherWords(schema, texts)) {
+      return Expected.SURVIVED;
+    }
     if (values.isOf(schema, "array")) {
       ArrayNode list = NODES.arrayNode();
       texts.forEach(text -> list.add(typed(text, schema.path("items"))));
@@ -353,6 +437,12 @@ final class Cases {
     return texts.size() > 1
         ? Expected.REFUSED
         : expectation(parameter.schema(), typed(texts.get(0), schema));
+  }
+
+  /** 3.0 is an integer to a schema; a reader of parameters need not think so. */
+  private boolean isWholeInOtherWords(JsonNode schema, List<String> texts) {
+    return values.isOf(schema, "integer")
+        && texts.stream().anyMatch(text -> text.matches("-?\\d+(\\.0+|(\\.\\d+)?[eE][+-]?\\d+)"));
   }
 
   private JsonNode typed(String text, JsonNode schema) {
@@ -366,8 +456,17 @@ final class Cases {
     return NODES.textNode(text);
   }
 
+  /** By somebody who may, and never as the repetition of an earlier call. */
+  private Call sent(Api.Operation operation, Call call) {
+    Call signed = credentials.sign(operation, call);
+    return signed.headers().containsKey(REPEATABLE)
+        ? signed.with(REPEATABLE, "\"g-" + keys.incrementAndGet() + "\"")
+        : signed;
+  }
+
   private void add(List<Case> all, Base base, String label, Call call, Expected expected) {
-    Call signed = credentials.sign(base.operation(), call);
-    all.add(new Case(base.operation(), base.name() + ": " + label, signed, expected));
+    all.add(
+        new Case(
+            base.operation(), base.name() + ": " + label, sent(base.operation(), call), expected));
   }
 }

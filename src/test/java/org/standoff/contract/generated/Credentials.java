@@ -2,7 +2,7 @@ package org.standoff.contract.generated;
 
 import java.util.Optional;
 
-/** Bearer tokens for operations that want one. */
+/** Whose things are reached for, and by which bearer tokens. */
 interface Credentials {
 
   /** Where nothing is guarded. */
@@ -20,6 +20,13 @@ interface Credentials {
 
   /** One of the same role in another house. */
   default Optional<String> foreign(Api.Operation operation) {
+    return Optional.empty();
+  }
+
+  /**
+   * What stands in an address in place of the example, so that nobody else's things are touched.
+   */
+  default Optional<String> pathValue(String parameter) {
     return Optional.empty();
   }
 

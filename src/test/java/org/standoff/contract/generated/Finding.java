@@ -4,11 +4,12 @@ package org.standoff.contract.generated;
  * Something that is not as the description says.
  *
  * @param kind what kind of fault it is
- * @param where the operation, and what was tried there
+ * @param operation where
+ * @param label what was tried there
  * @param seen what was seen
  * @param curl the same request for a shell
  */
-record Finding(Kind kind, String where, String seen, String curl) {
+record Finding(Kind kind, String operation, String label, String seen, String curl) {
 
   enum Kind {
     /** The service failed. */
@@ -37,12 +38,14 @@ record Finding(Kind kind, String where, String seen, String curl) {
     LEAK,
     /** What was deleted is still there. */
     STILL_THERE,
+    /** What was done already was done again. */
+    DONE_TWICE,
     /** A refused request changed something. */
     LEFT_BEHIND
   }
 
   @Override
   public String toString() {
-    return kind + " at " + where + "\n    " + seen + "\n    " + curl;
+    return kind + " at " + operation + ", " + label + "\n    " + seen + "\n    " + curl;
   }
 }

@@ -22,6 +22,10 @@ final class Judge {
     this.host = host;
   }
 
+  String curl(Call call) {
+    return call.curl(host);
+  }
+
   List<Finding> judge(Case sent, Reply reply) {
     Found found = new Found(sent, reply);
     if (reply.status() >= 500) {
@@ -46,6 +50,13 @@ final class Judge {
     }
     if (reply.isRefusal() && body) {
       problem(reply, found);
+    }
+    if (sent.operation().isDeprecated() && reply.isGood()) {
+      for (String notice : List.of("Deprecation", "Sunset")) {
+        if (reply.header(notice).isEmpty()) {
+          found.add(Finding.Kind.MISSING_HEADER, "no " + notice);
+        }
+      }
     }
     told.ifPresent(
         response -> {
@@ -138,13 +149,13 @@ final class Judge {
 
   private void allowHeader(Case sent, Reply reply, Found found) {
     Collection<String> offered = List.of(reply.header("Allow").orElse("").split(",\\s*"));
-    if (reply.status() == 405
-        && !offered.containsAll(api.methodsOf(sent.operation().path()))) {
+    if (reply.status() == 405 && !offered.containsAll(api.methodsOf(sent.operation().path()))) {
       found.add(Finding.Kind.MISSING_HEADER, "Allow: " + offered);
     }
   }
 
-  private static JsonNode tree(String text) {
+  /** Null where it is no JSON. */
+  static JsonNode tree(String text) {
     try {
       return Api.JSON.readTree(text);
     } catch (JsonProcessingException unreadable) {
@@ -169,7 +180,8 @@ final class Judge {
       all.add(
           new Finding(
               kind,
-              sent.where(),
+              sent.operation().id(),
+              sent.label(),
               seen + "\n    " + cut.replace("\n", "\n    "),
               sent.call().curl(host)));
     }

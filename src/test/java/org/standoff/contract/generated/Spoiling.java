@@ -107,8 +107,7 @@ final class Spoiling {
   }
 
   private List<JsonNode> branches(JsonNode schema) {
-    List<JsonNode> branches =
-        values.branches(schema).stream().map(api::resolve).toList();
+    List<JsonNode> branches = values.branches(schema).stream().map(api::resolve).toList();
     return branches.isEmpty() ? List.of(schema) : branches;
   }
 
