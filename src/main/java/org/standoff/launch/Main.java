@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Path;
+import java.util.List;
 import org.jboss.logging.Logger;
 
 /**
@@ -19,7 +20,14 @@ public final class Main {
   private static final Logger LOG = Logger.getLogger(Main.class);
 
   public static void main(String... args) throws IOException {
+    if (args.length > 0 && args[0].equals(TokenCommand.NAME)) {
+      System.exit(TokenCommand.run(List.of(args).subList(1, args.length), System.out, System.err));
+    }
     StartSettings settings = StartSettings.read();
+    if (settings.tokenKey().isEmpty()) {
+      Path key = TokenKeys.in(settings.dataFolder()).publicKeyFile();
+      System.setProperty(StartSettings.TOKEN_KEY, key.toUri().toString());
+    }
     if (settings.jdbcUrl().isEmpty()) {
       int port = freePort();
       EmbeddedDatabase.settings(port).forEach(System::setProperty);

@@ -17,9 +17,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.standoff.fixture.Ask;
 import org.standoff.fixture.EmbeddedDatabaseResource;
+import org.standoff.fixture.ScenarioHouses;
 
 /**
  * The description is true: every example of every operation is sent and answered, and the answer is
@@ -41,6 +43,7 @@ class OpenApiExamplesTest {
           "limit",
           "line",
           "column",
+          "quantity",
           "status",
           "page_size",
           "guarded_percentile",
@@ -65,8 +68,13 @@ class OpenApiExamplesTest {
           "z");
 
   private static final String UNIT =
-      "(.*_)?(count|paths)|hours|.*_(m|mm|m2|m3|kg|s|ms|samples|pa|db|dba|dbu|dbfs|db_spl|hz|deg|c"
+      "(.*_)?(count|paths|days)|hours|.*_(min|minor|m|mm|m2|m3|kg|s|ms|samples|pa|db|dba|dbu|dbfs|db_spl|hz|deg|c"
           + "|percent|pct|m_per_s|db_per_octave)";
+
+  @BeforeEach
+  void standTheHousesOfTheDemo() {
+    ScenarioHouses.ofTheExamples();
+  }
 
   @Test
   void everyExampleOfAQueryIsAnsweredAsPromised() {

@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.jboss.logging.Logger;
 import org.jboss.logging.MDC;
 import org.jspecify.annotations.Nullable;
+import org.standoff.rest.problem.BodyTooLarge;
 import org.standoff.rest.problem.ProblemType;
 import org.standoff.rest.problem.Problems;
 import org.standoff.rest.problem.RequestId;
@@ -64,10 +65,12 @@ public class FrontDoor {
     if (crossOrigin.answer(request)) {
       return;
     }
-    if (declaredBytes(request) > BodyLimit.BYTES) {
+    String type = request.request().getHeader(HttpHeaders.CONTENT_TYPE);
+    int most = BodyLimit.of(type);
+    if (declaredBytes(request) > most) {
       request.response().headers().set(HttpHeaders.CONNECTION, CLOSE);
-      problems.send(request, ProblemType.TOO_LARGE, BodyLimit.message());
-    } else if (!isMediaType(request.request().getHeader(HttpHeaders.CONTENT_TYPE))) {
+      problems.send(request, ProblemType.TOO_LARGE, new BodyTooLarge(most).getMessage());
+    } else if (!isMediaType(type)) {
       problems.send(
           request,
           ProblemType.UNSUPPORTED_MEDIA_TYPE,

@@ -17,12 +17,18 @@ public class RetiringHeaders {
 
   private static final String CHANGES = "</openapi>; rel=\"deprecation\"";
 
+  private static final int FIRST_REFUSAL = 400;
+
   private static final DateTimeFormatter HTTP_DATE =
       DateTimeFormatter.ofPattern("EEE, dd MMM yyyy HH:mm:ss 'GMT'", Locale.ROOT)
           .withZone(ZoneOffset.UTC);
 
   @ServerResponseFilter
   public void giveNotice(ContainerResponseContext response, ResourceInfo resource) {
+    if (response.getStatus() >= FIRST_REFUSAL) {
+      // no resource may have been found, and nothing is used that could be retired
+      return;
+    }
     Method method = resource.getResourceMethod();
     Retiring retiring = method == null ? null : method.getAnnotation(Retiring.class);
     if (retiring == null) {

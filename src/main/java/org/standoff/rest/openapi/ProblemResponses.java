@@ -2,6 +2,7 @@ package org.standoff.rest.openapi;
 
 import io.quarkus.smallrye.openapi.OpenApiFilter;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.eclipse.microprofile.openapi.OASFactory;
@@ -19,6 +20,8 @@ public class ProblemResponses implements OASFilter {
 
   private static final String SCHEMA = "#/components/schemas/Problem";
   private static final String VERSIONED = "/v1/";
+  private static final String UNAUTHENTICATED =
+      String.valueOf(ProblemType.UNAUTHENTICATED.status());
 
   /** Invalid request and malformed body share a status; one entry tells of both. */
   private static final Set<ProblemType> ALWAYS =
@@ -26,6 +29,16 @@ public class ProblemResponses implements OASFilter {
 
   private static final Set<ProblemType> WITH_A_BODY =
       EnumSet.of(ProblemType.TOO_SLOW, ProblemType.TOO_LARGE, ProblemType.UNSUPPORTED_MEDIA_TYPE);
+
+  /** What is changed at its address has an owner, and a state that others change too. */
+  private static final Set<ProblemType> WHEN_CHANGED =
+      EnumSet.of(
+          ProblemType.UNAUTHENTICATED,
+          ProblemType.FORBIDDEN,
+          ProblemType.CLASH,
+          ProblemType.STALE,
+          ProblemType.RULE_BROKEN,
+          ProblemType.PRECONDITION_WANTED);
 
   @Override
   public void filterOpenAPI(OpenAPI description) {
@@ -45,6 +58,9 @@ public class ProblemResponses implements OASFilter {
     if (operation.getRequestBody() != null || method == PathItem.HttpMethod.POST) {
       types.addAll(WITH_A_BODY);
     }
+    if (method == PathItem.HttpMethod.PUT || method == PathItem.HttpMethod.DELETE) {
+      types.addAll(WHEN_CHANGED);
+    }
     if (path.startsWith(VERSIONED)) {
       types.add(ProblemType.TOO_MANY);
       types.add(ProblemType.UNAVAILABLE);
@@ -56,14 +72,19 @@ public class ProblemResponses implements OASFilter {
     if (path.contains("{")) {
       types.add(ProblemType.NOT_FOUND);
     }
-    if (operation.getSecurity() == null) {
-      // nobody has to say who they are: told aloud, or a reader would wonder
-      operation.addSecurityRequirement(OASFactory.createSecurityRequirement());
-    }
     if (operation.getResponses() == null) {
       operation.setResponses(OASFactory.createAPIResponses());
     }
     Map<String, APIResponse> known = operation.getResponses().getAPIResponses();
+    boolean guarded =
+        types.contains(ProblemType.UNAUTHENTICATED)
+            || known != null && known.containsKey(UNAUTHENTICATED);
+    // where nobody has to say who they are, that is told too, or a reader would wonder
+    operation.setSecurity(
+        List.of(
+            guarded
+                ? OASFactory.createSecurityRequirement().addScheme(Contract.BEARER)
+                : OASFactory.createSecurityRequirement()));
     for (ProblemType type : types) {
       String status = String.valueOf(type.status());
       if (known == null || !known.containsKey(status)) {

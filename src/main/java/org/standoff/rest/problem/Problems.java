@@ -26,7 +26,10 @@ public class Problems {
 
   /** The document that tells about an exception; what is our own fault goes to the log in full. */
   public Problem of(Throwable exception, String requestId) {
-    ExceptionTable.Told told = ExceptionTable.tell(exception);
+    return of(ExceptionTable.tell(exception), exception, requestId);
+  }
+
+  private static Problem of(ExceptionTable.Told told, Throwable exception, String requestId) {
     if (told.type() == ProblemType.INTERNAL) {
       LOG.errorf(exception, "Request %s failed", requestId);
     }
@@ -34,9 +37,11 @@ public class Problems {
   }
 
   Response answer(Throwable exception, RoutingContext request) {
-    Problem problem = of(exception, RequestId.of(request));
+    ExceptionTable.Told told = ExceptionTable.tell(exception);
+    Problem problem = of(told, exception, RequestId.of(request));
     Response.ResponseBuilder response =
         Response.status(problem.status()).type(Problem.MEDIA_TYPE).entity(text(problem));
+    told.headers().forEach(response::header);
     if (problem.status() == ProblemType.METHOD_NOT_ALLOWED.status()) {
       response.header(HttpHeaders.ALLOW, allowed.at(request.normalizedPath()));
     }
