@@ -14,7 +14,7 @@ public final class KeysUnavailable extends RuntimeException {
             + "' can't be read or made ("
             + cause
             + "). Let the service write there, choose another folder with STANDOFF_DATA_FOLDER, or"
-            + " name an issuer's keys with MP_JWT_VERIFY_PUBLICKEY_LOCATION.",
+            + " name an issuer's keys with STANDOFF_TOKENS_KEYS.",
         cause);
   }
 }

@@ -24,9 +24,8 @@ public final class Main {
       System.exit(TokenCommand.run(List.of(args).subList(1, args.length), System.out, System.err));
     }
     StartSettings settings = StartSettings.read();
-    if (settings.tokenKey().isEmpty()) {
-      Path key = TokenKeys.in(settings.dataFolder()).publicKeyFile();
-      System.setProperty(StartSettings.TOKEN_KEY, key.toUri().toString());
+    if (settings.tokenKeys().isEmpty()) {
+      takeOwnKeys(settings.dataFolder());
     }
     if (settings.jdbcUrl().isEmpty()) {
       int port = freePort();
@@ -37,6 +36,16 @@ public final class Main {
       starter.start();
     }
     Quarkus.run(args);
+  }
+
+  /** Without them every token is refused, and what needs no token goes on. */
+  private static void takeOwnKeys(Path folder) {
+    try {
+      String file = TokenKeys.in(folder).publicKeyFile().toUri().toString();
+      System.setProperty(StartSettings.TOKEN_KEYS, file);
+    } catch (KeysUnavailable unavailable) {
+      LOG.error(unavailable.getMessage());
+    }
   }
 
   private static void startDatabase(Path folder, int port) {

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.standoff.fixture.Ask;
 import org.standoff.fixture.EmbeddedDatabaseResource;
+import org.standoff.fixture.Kit;
 import org.standoff.fixture.ScenarioHouses;
 
 /**
@@ -45,6 +46,8 @@ class OpenApiExamplesTest {
           "column",
           "quantity",
           "status",
+          "row",
+          "revision",
           "page_size",
           "guarded_percentile",
           "clip_probability",
@@ -71,9 +74,12 @@ class OpenApiExamplesTest {
       "(.*_)?(count|paths|days)|hours|.*_(min|minor|m|mm|m2|m3|kg|s|ms|samples|pa|db|dba|dbu|dbfs|db_spl|hz|deg|c"
           + "|percent|pct|m_per_s|db_per_octave)";
 
+  /** What is read has to be told first. */
   @BeforeEach
-  void standTheHousesOfTheDemo() {
+  void theHousesOfTheExamplesStand() {
     ScenarioHouses.ofTheExamples();
+    Kit.house().id();
+    ToldExamples.tell(Described.served());
   }
 
   @Test
@@ -111,10 +117,12 @@ class OpenApiExamplesTest {
           boolean first = question.equals(firstExample(body.getValue()));
           for (String form : formsOf(operation, body.getKey(), first)) {
             Response response =
-                sending(body.getKey())
-                    .accept(form)
-                    .body(question.toString())
-                    .post(operation.path());
+                operation.method().equals("put")
+                    ? ToldExamples.put(operation, body.getKey(), question)
+                    : sending(body.getKey())
+                        .accept(form)
+                        .body(question.toString())
+                        .post(operation.path());
             assertAnswered(described, operation, example.getKey(), form, response);
             sent++;
           }
@@ -122,6 +130,19 @@ class OpenApiExamplesTest {
       }
     }
     assertThat(sent).isGreaterThan(25);
+  }
+
+  @Test
+  void everythingThatIsToldCanBeTakenBackAsPromised() {
+    Described described = Described.served();
+    int sent = 0;
+    for (Described.Operation operation : described.operations()) {
+      if (operation.method().equals("delete")) {
+        assertAnswered(described, operation, "", JSON, ToldExamples.delete(operation));
+        sent++;
+      }
+    }
+    assertThat(sent).isGreaterThanOrEqualTo(2);
   }
 
   @Test

@@ -4,9 +4,11 @@ import io.quarkus.runtime.ShutdownEvent;
 import io.quarkus.runtime.StartupEvent;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
+import jakarta.inject.Inject;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Duration;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -24,13 +26,14 @@ import org.standoff.kit.SchemaMigration;
 public class PackFollower {
 
   private static final Logger LOG = Logger.getLogger(PackFollower.class);
-  private static final int LOOK_EVERY_MS = 5_000;
+  private static final Duration LOOK_EVERY = Duration.ofSeconds(5);
   private static final long RETRY_MS = 1_000;
 
   private final DataSource dataSource;
   private final SchemaMigration migration;
   private final PublishedPacks packs;
   private final LiveCatalogue live;
+  private final int lookEveryMs;
   private volatile boolean stopped;
   private final ScheduledExecutorService worker =
       Executors.newSingleThreadScheduledExecutor(
@@ -40,12 +43,23 @@ public class PackFollower {
             return thread;
           });
 
+  @Inject
   PackFollower(
       DataSource dataSource, SchemaMigration migration, PublishedPacks packs, LiveCatalogue live) {
+    this(dataSource, migration, packs, live, LOOK_EVERY);
+  }
+
+  PackFollower(
+      DataSource dataSource,
+      SchemaMigration migration,
+      PublishedPacks packs,
+      LiveCatalogue live,
+      Duration lookEvery) {
     this.dataSource = dataSource;
     this.migration = migration;
     this.packs = packs;
     this.live = live;
+    this.lookEveryMs = (int) lookEvery.toMillis();
   }
 
   void begin(@Observes StartupEvent start) {
@@ -81,10 +95,11 @@ public class PackFollower {
       try {
         while (!stopped) {
           look(connection);
-          calls.getNotifications(LOOK_EVERY_MS);
+          calls.getNotifications(lookEveryMs);
         }
       } finally {
-        if (!connection.isClosed()) {
+        // it goes back to the pool, unless the pool ends too
+        if (!stopped) {
           statement.execute("unlisten pack_changed");
         }
       }

@@ -28,7 +28,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  */
 @Schema(name = "HouseTold", description = "What a house tells of itself")
 public record HouseTold(
-    @Schema(description = "Its name for people", examples = "Ostrel Hire")
+    @Schema(description = "Its name for people", examples = "Quillmoor Store")
         @NotBlank
         @Size(max = 120)
         @Pattern(regexp = Texts.ONE_LINE)

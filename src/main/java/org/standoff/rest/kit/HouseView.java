@@ -23,7 +23,7 @@ import org.standoff.rest.http.Tagged;
  */
 @Schema(name = "House", description = "A house that lends, and its terms")
 public record HouseView(
-    @Schema(description = "Its name in addresses", examples = "ostrel-hire") String id,
+    @Schema(description = "Its name in addresses", examples = "quillmoor-store") String id,
     @Schema(description = "Its name for people") String title,
     @Schema(description = "IANA name of the time zone in which its days begin and end") String zone,
     @Schema(description = "ISO 4217 code of the currency in which it charges") String currency,

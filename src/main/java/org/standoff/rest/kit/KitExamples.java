@@ -3,14 +3,14 @@ package org.standoff.rest.kit;
 /** What the description shows of houses and units; a test sends each of them. */
 final class KitExamples {
 
-  static final String HOUSE = "ostrel-hire";
-  static final String SERIAL = "OH-0104";
-  static final String PACK = "ostrel-hire-own";
+  static final String HOUSE = "quillmoor-store";
+  static final String SERIAL = "QS-0104";
+  static final String PACK = "quillmoor-store-own";
 
   static final String TERMS =
       """
       {
-        "title": "Ostrel Hire", "zone": "Europe/Vienna", "currency": "EUR",
+        "title": "Quillmoor Store", "zone": "Europe/Vienna", "currency": "EUR",
         "hours": [
           { "day": "monday", "opens": "08:00", "closes": "17:30" },
           { "day": "tuesday", "opens": "08:00", "closes": "17:30" },
@@ -27,12 +27,12 @@ final class KitExamples {
       """
       {
         "units": [
-          { "serial": "OH-0101", "microphone": "boathouse/ldc-multi-1", "day_rate_minor": 1800 },
-          { "serial": "OH-0102", "microphone": "boathouse/ldc-multi-1", "day_rate_minor": 1800,
+          { "serial": "QS-0101", "microphone": "boathouse/ldc-multi-1", "day_rate_minor": 1800 },
+          { "serial": "QS-0102", "microphone": "boathouse/ldc-multi-1", "day_rate_minor": 1800,
             "state": "in-repair", "note": "pad switch sticks" },
-          { "serial": "OH-0103", "microphone": "boathouse/sdc-omni-1", "day_rate_minor": 1200,
+          { "serial": "QS-0103", "microphone": "boathouse/sdc-omni-1", "day_rate_minor": 1200,
             "matched_group": "omni-1" },
-          { "serial": "OH-0104", "microphone": "boathouse/sdc-omni-1", "day_rate_minor": 1200,
+          { "serial": "QS-0104", "microphone": "boathouse/sdc-omni-1", "day_rate_minor": 1200,
             "matched_group": "omni-1" }
         ]
       }
@@ -41,10 +41,10 @@ final class KitExamples {
   static final String SHEET =
       """
       serial,microphone,matched_group,state,day_rate_minor,note
-      OH-0101,boathouse/ldc-multi-1,,available,1800,
-      OH-0102,boathouse/ldc-multi-1,,in-repair,1800,"pad switch sticks, sent in"
-      OH-0103,boathouse/sdc-omni-1,omni-1,available,1200,
-      OH-0104,boathouse/sdc-omni-1,omni-1,available,1200,
+      QS-0101,boathouse/ldc-multi-1,,available,1800,
+      QS-0102,boathouse/ldc-multi-1,,in-repair,1800,"pad switch sticks, sent in"
+      QS-0103,boathouse/sdc-omni-1,omni-1,available,1200,
+      QS-0104,boathouse/sdc-omni-1,omni-1,available,1200,
       """;
 
   static final String UNIT =
@@ -60,7 +60,7 @@ final class KitExamples {
       {
         "files": {
           "pack.yaml":
-            "format: 1\\nid: ostrel-hire-own\\ntitle: What Ostrel Hire measured itself\\nversion: 1.0.0\\nlicence: Apache-2.0\\npublisher: Ostrel Hire\\n",
+            "format: 1\\nid: quillmoor-store-own\\ntitle: What Quillmoor Store measured itself\\nversion: 1.0.0\\nlicence: Apache-2.0\\npublisher: Quillmoor Store\\n",
           "barriers/screen-1.yaml":
             "format: 1\\ntitle: Folding screen, 1.5 x 1.6 m\\nwidth_m: 1.5\\nheight_m: 1.6\\nthickness_m: 0.08\\nmass_per_area_kg_per_m2: 10\\nabsorption: { \\"125\\": 0.12, \\"250\\": 0.35, \\"500\\": 0.7, \\"1k\\": 0.85, \\"2k\\": 0.9, \\"4k\\": 0.9 }\\nmass_kg: 26\\nbasis: assumed\\n"
         }

@@ -25,7 +25,7 @@ public record UnitTold(
     @Schema(
             description =
                 "Its serial number, once in the house; may be left out where the address tells it",
-            examples = "OH-0104")
+            examples = "QS-0104")
         @Size(max = KitUnit.LONGEST_NAME)
         @Pattern(regexp = KitUnit.NAME)
         String serial,

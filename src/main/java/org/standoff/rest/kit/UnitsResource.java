@@ -15,6 +15,7 @@ import java.io.InputStream;
 import java.util.List;
 import java.util.Set;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -149,7 +150,11 @@ public class UnitsResource {
   public Tagged publish(
       @Parameter(description = KitWords.HOUSE, example = KitExamples.HOUSE) @PathParam("house")
           String house,
-      @Parameter(description = KitWords.DRY_RUN) @QueryParam(KitWords.DRY_RUN_NAME) String dryRun,
+      @Parameter(
+              description = KitWords.DRY_RUN,
+              schema = @Schema(type = SchemaType.BOOLEAN, defaultValue = "false"))
+          @QueryParam(KitWords.DRY_RUN_NAME)
+          String dryRun,
       @Context HttpHeaders headers,
       InputStream body) {
     Caller publisher = publisherOf(house);

@@ -143,8 +143,8 @@ final class ExceptionTable {
         clash.inTheWay().stream()
             .map(
                 what ->
-                    Fault.ofParameter("pack", FaultCode.CONTRADICTION, clash.getMessage())
-                        .found(what))
+                    Fault.ofParameter(
+                        "pack", FaultCode.CONTRADICTION, "In the way is " + what + "."))
             .toList());
   }
 
