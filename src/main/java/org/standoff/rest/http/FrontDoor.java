@@ -30,6 +30,7 @@ public class FrontDoor {
   private static final String TRACE_LOG_KEY = "trace_id";
   private static final String LIMITED = "/v1/";
   private static final String CLOSE = "close";
+  private static final String ZERO = "%00";
   private static final long RETRY_AFTER_S = 1;
 
   private final Problems problems;
@@ -70,6 +71,9 @@ public class FrontDoor {
     if (declaredBytes(request) > most) {
       request.response().headers().set(HttpHeaders.CONNECTION, CLOSE);
       problems.send(request, ProblemType.TOO_LARGE, new BodyTooLarge(most).getMessage());
+    } else if (request.request().uri().contains(ZERO)) {
+      // no name has it, and the database takes no text that does
+      problems.send(request, ProblemType.INVALID_REQUEST, "The address has a zero character.");
     } else if (!isMediaType(type)) {
       problems.send(
           request,

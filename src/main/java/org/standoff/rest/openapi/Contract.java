@@ -2,8 +2,8 @@ package org.standoff.rest.openapi;
 
 import org.eclipse.microprofile.openapi.annotations.Components;
 import org.eclipse.microprofile.openapi.annotations.OpenAPIDefinition;
-import org.eclipse.microprofile.openapi.annotations.info.Info;
 import org.eclipse.microprofile.openapi.annotations.enums.SecuritySchemeType;
+import org.eclipse.microprofile.openapi.annotations.info.Info;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.security.SecurityScheme;
 import org.standoff.rest.problem.Problem;
@@ -18,7 +18,8 @@ import org.standoff.rest.problem.Problem;
             securitySchemes =
                 @SecurityScheme(
                     securitySchemeName = Contract.BEARER,
-                    description = "A token of this service's issuer, with a role and perhaps a house",
+                    description =
+                        "A token of this service's issuer, with a role and perhaps a house",
                     type = SecuritySchemeType.HTTP,
                     scheme = "bearer",
                     bearerFormat = "JWT")))

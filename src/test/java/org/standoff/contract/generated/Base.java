@@ -1,8 +1,13 @@
 package org.standoff.contract.generated;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +32,7 @@ record Base(
     Map<String, String> headers,
     String mediaType,
     JsonNode body) {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
   private static final String UNRESERVED =
       "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-._~";
 
@@ -76,6 +82,7 @@ record Base(
     Map<String, String> path = new LinkedHashMap<>();
     Map<String, List<String>> query = new LinkedHashMap<>();
     Map<String, String> headers = new LinkedHashMap<>();
+    Map<String, String> renamed = new HashMap<>();
     for (Api.Parameter parameter : operation.parameters()) {
       JsonNode shown = parameter.examples().get(example);
       if (shown == null && parameter.required()) {
@@ -93,14 +100,17 @@ record Base(
       switch (parameter.in()) {
         case "path" -> {
           String given = shown.asText();
-          path.put(parameter.name(), credentials.pathValue(parameter.name()).orElse(given));
+          String ours = credentials.pathValue(operation, parameter.name()).orElse(given);
+          path.put(parameter.name(), ours);
+          renamed.put(given, ours);
         }
         case "query" -> query.put(parameter.name(), texts(shown));
         case "header" -> headers.put(parameter.name(), shown.asText());
         default -> throw new IllegalArgumentException("parameter in " + parameter.in());
       }
     }
-    return new Base(operation, example, path, query, headers, mediaType, body);
+    JsonNode own = body == null ? null : renamed(body, renamed);
+    return new Base(operation, example, path, query, headers, mediaType, own);
   }
 
   static List<String> texts(JsonNode value) {
@@ -109,6 +119,33 @@ record Base(
 
   private static String text(JsonNode value) {
     return value.isValueNode() ? value.asText() : value.toString();
+  }
+
+  /** A name of the address may stand in the body too, and one name within another. */
+  static JsonNode renamed(JsonNode node, Map<String, String> names) {
+    if (node.isTextual()) {
+      String text = node.asText();
+      for (String old :
+          names.keySet().stream()
+              .sorted(Comparator.comparing(String::length).reversed())
+              .toList()) {
+        if (text.contains(old)) {
+          return NODES.textNode(text.replace(old, names.get(old)));
+        }
+      }
+      return node;
+    }
+    if (node instanceof ObjectNode object) {
+      ObjectNode copy = NODES.objectNode();
+      object.properties().forEach(m -> copy.set(m.getKey(), renamed(m.getValue(), names)));
+      return copy;
+    }
+    if (node instanceof ArrayNode list) {
+      ArrayNode copy = NODES.arrayNode();
+      list.forEach(entry -> copy.add(renamed(entry, names)));
+      return copy;
+    }
+    return node;
   }
 
   Base withPath(String parameter, String value) {

@@ -26,7 +26,7 @@ interface Credentials {
   /**
    * What stands in an address in place of the example, so that nobody else's things are touched.
    */
-  default Optional<String> pathValue(String parameter) {
+  default Optional<String> pathValue(Api.Operation operation, String parameter) {
     return Optional.empty();
   }
 

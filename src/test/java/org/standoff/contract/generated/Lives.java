@@ -1,13 +1,12 @@
 package org.standoff.contract.generated;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.net.URI;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
@@ -17,7 +16,6 @@ import java.util.Random;
  * changed, taken away.
  */
 final class Lives {
-  private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
   private static final int REFUSALS = 12;
 
   private final Api api;
@@ -34,6 +32,32 @@ final class Lives {
     this.credentials = credentials;
     this.random = new Random(seed);
     this.run = run;
+  }
+
+  /** Puts the things of the examples where they are looked for; outer ones first. */
+  void begin() {
+    List<Api.Operation> puts =
+        api.operations().stream()
+            .filter(operation -> operation.isGuarded() && operation.method().equals("PUT"))
+            .sorted(Comparator.comparing(operation -> operation.path().length()))
+            .toList();
+    for (Api.Operation put : puts) {
+      Call call = Base.of(put, values, credentials).get(0).call();
+      one(put, "made to begin with", call.with("If-None-Match", "*"), Expected.SURVIVED);
+    }
+  }
+
+  /** Takes away what can be. */
+  void end() {
+    api.operations().stream()
+        .filter(operation -> operation.isGuarded() && operation.method().equals("DELETE"))
+        .forEach(
+            operation ->
+                one(
+                    operation,
+                    "taken away at the end",
+                    Base.of(operation, values, credentials).get(0).call().with("If-Match", "*"),
+                    Expected.SURVIVED));
   }
 
   /** Of everything that is put at an address of its own, or made by POST to a list. */
@@ -58,7 +82,8 @@ final class Lives {
     Base example = Base.of(put, values, credentials).get(0);
     String old = example.path().get(parameter);
     String name = old.replaceFirst("[^A-Za-z0-9]*$", "") + "-g" + random.nextInt(1_000_000);
-    Base fresh = example.withPath(parameter, name).withBody(renamed(example.body(), old, name));
+    Base fresh =
+        example.withPath(parameter, name).withBody(Base.renamed(example.body(), Map.of(old, name)));
     Call reading = at(fresh, get).call();
 
     for (Call refused : refusals(fresh)) {
@@ -177,24 +202,6 @@ final class Lives {
       }
     }
     return other;
-  }
-
-  /** The name in the address may stand in the body too. */
-  private static JsonNode renamed(JsonNode node, String old, String name) {
-    if (node.isTextual()) {
-      return node.asText().equals(old) ? NODES.textNode(name) : node;
-    }
-    if (node instanceof ObjectNode object) {
-      ObjectNode copy = NODES.objectNode();
-      object.properties().forEach(m -> copy.set(m.getKey(), renamed(m.getValue(), old, name)));
-      return copy;
-    }
-    if (node instanceof ArrayNode list) {
-      ArrayNode copy = NODES.arrayNode();
-      list.forEach(entry -> copy.add(renamed(entry, old, name)));
-      return copy;
-    }
-    return node;
   }
 
   private static JsonNode tree(Reply reply) {

@@ -62,9 +62,10 @@ class PlantedFaultsTest {
   private static List<Finding> findings(StandInService.Plant plant) {
     StandInService service = new StandInService(plant);
     service.send(THING);
-    try (Run run = new Run(service, new Judge(API, "http://stand-in"))) {
+    try (Run run = new Run(service, new Judge(API, "http://stand-in"), 1)) {
+      Lives lives = new Lives(API, NORTH, SEED, run);
       run.send(CASES);
-      new Lives(API, NORTH, SEED, run).all();
+      lives.all();
       return run.findings();
     }
   }

@@ -20,17 +20,19 @@ final class Run implements AutoCloseable {
   /** More of one kind at one operation tell nothing new. */
   private static final int MOST_ALIKE = 4;
 
-  private static final int AT_ONCE = 3;
-
   private final Service service;
   private final Judge judge;
   private final List<Finding> findings = new ArrayList<>();
   private final Map<String, Integer> alike = new HashMap<>();
   private final Map<Expected, Integer> sent = new EnumMap<>(Expected.class);
-  private final ExecutorService senders = Executors.newFixedThreadPool(AT_ONCE);
+  private final ExecutorService senders;
   private int count;
 
-  Run(Service service, Judge judge) {
+  /**
+   * @param atOnce how many requests are under way at the same time
+   */
+  Run(Service service, Judge judge, int atOnce) {
+    this.senders = Executors.newFixedThreadPool(atOnce);
     this.service = service;
     this.judge = judge;
   }

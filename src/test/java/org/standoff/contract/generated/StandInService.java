@@ -302,7 +302,8 @@ final class StandInService implements Service {
     String match = call.headers().get("If-Match");
     boolean onlyNew = "*".equals(call.headers().get("If-None-Match"));
     JsonNode there = things.get(key);
-    if (onlyNew && there != null || match != null && !match.equals(tag(there))) {
+    boolean any = "*".equals(match) && there != null;
+    if (onlyNew && there != null || match != null && !any && !match.equals(tag(there))) {
       throw new Refusal(412);
     }
     if (!onlyNew && match == null && there != null) {
