@@ -20,3 +20,8 @@ end
 $$;
 
 create trigger pack_changed after insert or update on pack for each statement execute function pack_changed();
+
+create trigger audit_insert after insert on pack referencing new table as new_rows
+    for each statement execute function audit_rows('id');
+create trigger audit_update after update on pack referencing old table as old_rows new table as new_rows
+    for each statement execute function audit_rows('id');

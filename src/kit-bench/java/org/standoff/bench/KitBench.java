@@ -4,11 +4,14 @@ import io.agroal.api.AgroalDataSource;
 import io.agroal.api.configuration.supplier.AgroalDataSourceConfigurationSupplier;
 import io.agroal.api.security.NamePrincipal;
 import io.agroal.api.security.SimplePassword;
+import java.io.IOException;
 import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
+import java.time.Duration;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.flywaydb.core.Flyway;
 import org.standoff.kit.free.AvailabilityBench;
 import org.standoff.launch.EmbeddedDatabase;
@@ -29,6 +32,7 @@ public final class KitBench {
   /** Runs the bench in a folder of its own, the first argument. */
   public static void main(String... arguments) throws Exception {
     Path work = Path.of(arguments[0]).toAbsolutePath();
+    clear(work);
     Files.createDirectories(work);
     int port;
     try (ServerSocket free = new ServerSocket(0)) {
@@ -40,12 +44,39 @@ public final class KitBench {
       try (AgroalDataSource pool = pool(url)) {
         new AvailabilityBench(pool, UNITS).run(HOLDS);
       }
+      try (RunningService service = new RunningService(work, url)) {
+        String publisher = service.token("--role", "publisher", "--house", "bench-sheet");
+        new PublishedSheet(service, publisher).run();
+        holds(service, port, work);
+      }
+    }
+  }
+
+  /** One after the other, twice, so that neither has the quieter minute for itself. */
+  private static void holds(RunningService service, int port, Path work) throws Exception {
+    HeldOverHttp http =
+        new HeldOverHttp(service, service.token("--role", "booker", "--subject", "bench"));
+    http.run(CLIENTS, Duration.ofSeconds(SECONDS));
+    for (int round = 1; round <= 2; round++) {
+      HeldOverHttp.Rate rate = http.run(CLIENTS, Duration.ofSeconds(SECONDS));
+      Table.row("holds over HTTP, 8 clients", rate.toString());
       Optional<Double> plain = PlainHolds.perSecond(port, work, CLIENTS, SECONDS);
       Table.row(
-          "holds, the plain transaction by pgbench",
-          plain
-              .map(perSecond -> String.format(Locale.ROOT, "%.0f per second", perSecond))
-              .orElse("no pgbench here"));
+          "the same transaction by pgbench, 8 clients",
+          plain.map(one -> "%.0f per second".formatted(one)).orElse("there is no pgbench here"));
+      plain.ifPresent(
+          one -> Table.row("  of which over HTTP", "%.2f".formatted(rate.perSecond() / one)));
+    }
+  }
+
+  /** What an earlier run left would be counted too. */
+  private static void clear(Path work) throws IOException {
+    if (Files.exists(work)) {
+      try (Stream<Path> all = Files.walk(work)) {
+        for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+          Files.delete(path);
+        }
+      }
     }
   }
 

@@ -297,6 +297,19 @@ class AvailabilityOverHttpTest {
   }
 
   @Test
+  void aHouseThatIsClosedWhenKitIsToLeaveOrToReturnLendsNothing() {
+    // Ostrel is closed on Sundays and has no drop-box
+    Map<String, Object> untilSunday =
+        Map.of(
+            "from", FRIDAY, "to", "2027-06-13T11:00:00+02:00", "houses", List.of(houses.ostrel()));
+    JsonNode answer =
+        violin().with("microphone", "boathouse/sdc-card-1").with("available", untilSunday).answer();
+    assertThat(answer.path("recommendations")).isEmpty();
+    assertThat(answer.at("/why_not/0/because").asText())
+        .isEqualTo("no house that lends in the period has one");
+  }
+
+  @Test
   void settingsThatDoNotAskForKitDoNotNameItsRevisionAndMayBeKept() {
     given()
         .queryParam("source", "core/violin")

@@ -123,7 +123,8 @@ public final class AvailabilityBench {
   private void fillUnits() throws SQLException {
     execute(
         "insert into house (id, title, zone) select 'bench-' || h, 'Bench ' || h, 'UTC'"
-            + " from generate_series(0, %d) h".formatted(HOUSES - 1),
+            + " from generate_series(0, %d) h".formatted(HOUSES - 1)
+            + " union all select 'bench-sheet', 'A sheet', 'UTC'",
         """
         insert into unit (house, serial, microphone, matched_group, state, day_rate_minor)
         select 'bench-' || h, 'S' || m || '-' || n, 'bench/m-' || m,

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.standoff.answers.References;
 import org.standoff.kit.Period;
+import org.standoff.kit.free.AtTheDoor;
 import org.standoff.kit.free.FreeKit;
 import org.standoff.kit.house.HouseTerms;
 
@@ -21,7 +22,8 @@ public class FreeMicrophones {
   }
 
   /**
-   * What of the models is free; empty, and a fault, where the question can't be asked.
+   * What of the models is free in the houses that can hand out and take back at the ends of the
+   * period; empty, and a fault, where the question can't be asked.
    *
    * @param pointer where {@code asked} stands in the question
    * @throws org.standoff.kit.DatabaseLost where the database is not there
@@ -30,6 +32,11 @@ public class FreeMicrophones {
       References references, AvailableIn asked, Collection<String> models, String pointer) {
     Optional<Period> period = AskedPeriods.resolve(references, asked.from(), asked.to(), pointer);
     List<HouseTerms> houses = askedHouses.resolve(references, asked.houses(), pointer + "/houses");
-    return period.map(found -> new FreeUnits(freeKit.stock(Optional.of(models), found, houses)));
+    return period.map(
+        found -> new FreeUnits(freeKit.stock(Optional.of(models), found, lending(houses, found))));
+  }
+
+  private static List<HouseTerms> lending(List<HouseTerms> houses, Period period) {
+    return houses.stream().filter(house -> AtTheDoor.of(house, period).possible()).toList();
   }
 }

@@ -53,7 +53,7 @@ record Candidates(
         OptionalDouble.of(free),
         OptionalDouble.of(wanted),
         owned == 0
-            ? "no house that was asked has one"
+            ? "no house that lends in the period has one"
             : String.format(
                 Locale.ROOT,
                 "%d of %d units are free in the period, %d wanted",

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.standoff.catalogue.NearMiss;
 import org.standoff.kit.Caller;
 import org.standoff.kit.Precondition;
+import org.standoff.kit.Sql;
 import org.standoff.kit.Transactions;
 
 /** The houses that lend. */
@@ -56,9 +57,15 @@ public class Houses {
    * @param supposed asked before anything changes
    */
   public HouseTerms put(Caller caller, HouseTerms wanted, Precondition supposed) {
-    return transactions.run(
+    return transactions.statements(
         caller,
-        () -> {
+        connection -> {
+          // one that is new has no row to lock
+          Sql.list(
+              connection,
+              "select pg_advisory_xact_lock(hashtextextended('house ' || ?, 0))",
+              row -> true,
+              wanted.id());
           @Nullable House known = House.findById(wanted.id(), LockModeType.PESSIMISTIC_WRITE);
           supposed.check(known == null ? OptionalLong.empty() : OptionalLong.of(known.revision));
           House house = known == null ? House.named(wanted.id()) : known;

@@ -76,7 +76,7 @@ public class HousePacks {
                 return known;
               }
               refuseLoss(connection, pack, files);
-              return PackRows.write(connection, pack, house, files);
+              return PackRows.write(connection, pack, house, files).orElseThrow(() -> taken(pack));
             });
     bringIntoUse();
     return stored;
@@ -103,6 +103,7 @@ public class HousePacks {
               supposed.check(revision(known));
               refuseUsed(pack);
               refuseLoss(connection, pack, Map.of());
+              // locked, and this house's: the row is the one that is written
               PackRows.write(connection, pack, house, null);
               return known;
             });

@@ -46,26 +46,27 @@ final class PackRows {
   }
 
   /**
-   * Puts a pack in the place of the one that was there, if one was.
+   * Puts a pack in the place of the one that was there, if one was; empty where that is another
+   * house's.
    *
    * @param files null to take it back
    */
-  static HousePack write(
+  static Optional<HousePack> write(
       Connection connection, String id, String house, @Nullable Map<String, String> files)
       throws SQLException {
     return Sql.first(
-            connection,
-            """
+        connection,
+        """
             insert into pack (id, house, files) values (?, ?, ?::jsonb)
             on conflict (id) do update
             set files = excluded.files, revision = pack.revision + 1, changed_at = kit_now()
+            where pack.house = excluded.house
             returning *
             """,
-            PackRows::read,
-            id,
-            house,
-            files == null ? Optional.empty() : json(files))
-        .orElseThrow();
+        PackRows::read,
+        id,
+        house,
+        files == null ? Optional.empty() : json(files));
   }
 
   private static HousePack read(ResultSet row) throws SQLException {

@@ -49,8 +49,7 @@ public record HouseTold(
             description =
                 "When it is open, the same every week; where left out it is open at all times")
         @Size(max = HouseTold.MOST_SPANS)
-        @Valid
-        List<@NotNull OpenSpan> hours,
+        List<@Valid @NotNull OpenSpan> hours,
     @Schema(
             description = "Minutes between a return and the next collection; 0 where left out",
             examples = "240")

@@ -21,8 +21,7 @@ public record KitTold(
     @Schema(description = "Each unit once, by its serial number")
         @NotNull
         @Size(max = KitTold.MOST_UNITS)
-        @Valid
-        List<@NotNull UnitTold> units) {
+        List<@Valid @NotNull UnitTold> units) {
 
   static final int MOST_UNITS = 200_000;
 

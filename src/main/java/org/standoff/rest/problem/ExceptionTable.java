@@ -9,10 +9,12 @@ import jakarta.ws.rs.core.HttpHeaders;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.standoff.kit.DatabaseLost;
 import org.standoff.kit.NotPermitted;
+import org.standoff.kit.StatementFailed;
 import org.standoff.kit.house.UnknownHouse;
 import org.standoff.kit.pack.PackClash;
 import org.standoff.kit.pack.UnknownPack;
@@ -43,6 +45,9 @@ final class ExceptionTable {
     }
   }
 
+  /** PostgreSQL, appendix A: serialization failure, deadlock, lock not available. */
+  private static final Set<String> FOR_ANOTHERS_SAKE = Set.of("40001", "40P01", "55P03");
+
   private static final Map<Class<?>, Function<Throwable, Told>> ROWS = new LinkedHashMap<>();
 
   static {
@@ -65,6 +70,7 @@ final class ExceptionTable {
     row(UnitsUnderHold.class, ExceptionTable::underHold);
     row(PackClash.class, ExceptionTable::packClash);
     row(DatabaseLost.class, e -> Told.of(ProblemType.UNAVAILABLE, e.getMessage()));
+    row(StatementFailed.class, ExceptionTable::statementFailed);
     row(NotFoundException.class, ExceptionTable::notFound);
     row(
         WebApplicationException.class,
@@ -102,6 +108,13 @@ final class ExceptionTable {
   private static Told unauthenticated(String detail, String challenge) {
     return Told.of(ProblemType.UNAUTHENTICATED, detail)
         .header(HttpHeaders.WWW_AUTHENTICATE, challenge);
+  }
+
+  /** What PostgreSQL gave up for another's sake changed nothing, and may go through next time. */
+  private static Told statementFailed(StatementFailed failed) {
+    return FOR_ANOTHERS_SAKE.contains(failed.state())
+        ? Told.of(ProblemType.UNAVAILABLE, "Others changed the same at this moment: try again.")
+        : Told.of(ProblemType.INTERNAL, ProblemType.INTERNAL.meaning());
   }
 
   private static Told unknownHouse(UnknownHouse unknown) {

@@ -69,6 +69,19 @@ class WholeKitTest {
   }
 
   @Test
+  void whoWaitsGetsAUnitThatIsAddedOrMended() throws SQLException {
+    String house = Kit.house().id();
+    UUID first = waiting(house);
+    publish(house, List.of(unit("A").in(UnitState.IN_REPAIR)));
+    assertThat(state(first)).isEqualTo("waiting");
+    publish(house, List.of(unit("A")));
+    assertThat(state(first)).isEqualTo("tentative");
+    UUID second = waiting(house);
+    stock.put(ADMIN, house, unit("B"), Precondition.NONE);
+    assertThat(state(second)).isEqualTo("tentative");
+  }
+
+  @Test
   void publishesAtTheSameTimeLeaveOneOfTheirKits() {
     String house = Kit.house().id();
     List<List<KitUnit>> kits =
@@ -179,12 +192,41 @@ class WholeKitTest {
             });
   }
 
+  /** A hold of one unit for tomorrow, in line. */
+  private static UUID waiting(String house) {
+    UUID hold = UUID.randomUUID();
+    Kit.sql(
+        "insert into hold (id, desk, reference, held_from, held_to, state, lifetime_min,"
+            + " expires_at) values (?, 'desk', ?, now() + interval '1 day',"
+            + " now() + interval '2 days', 'waiting', 60, now() + interval '1 day')",
+        hold,
+        hold.toString());
+    Kit.sql(
+        "insert into hold_line (hold, line, house, microphone, quantity, matched)"
+            + " values (?, 1, ?, ?, 1, false)",
+        hold,
+        house,
+        DYNAMIC);
+    return hold;
+  }
+
+  private String state(UUID hold) throws SQLException {
+    try (Connection connection = dataSource.getConnection()) {
+      return Sql.first(
+              connection,
+              "select state from hold where id = ?",
+              row -> row.getString("state"),
+              hold)
+          .orElseThrow();
+    }
+  }
+
   private static void book(Connection connection, UUID hold, String house, String serial)
       throws SQLException {
     Sql.change(
         connection,
-        "insert into hold (id, desk, reference, held_from, held_to, state)"
-            + " values (?, 'desk', ?, now(), now() + interval '2 days', 'confirmed')",
+        "insert into hold (id, desk, reference, held_from, held_to, state, lifetime_min)"
+            + " values (?, 'desk', ?, now(), now() + interval '2 days', 'confirmed', 60)",
         hold,
         hold.toString());
     Sql.change(
