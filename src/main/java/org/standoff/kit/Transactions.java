@@ -42,6 +42,10 @@ public class Transactions {
     try {
       return QuarkusTransaction.joiningExisting().call(work::get);
     } catch (RuntimeException failure) {
+      if (LostConnection.isFull(failure)) {
+        throw new DatabaseLost(
+            "The database has no room left: it can be read, and stores nothing.", failure);
+      }
       if (LostConnection.isBehind(failure)) {
         throw new DatabaseLost("The database went away or can't be reached.", failure);
       }

@@ -8,7 +8,6 @@ import com.fasterxml.jackson.dataformat.csv.CsvFactory;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,6 +23,7 @@ import org.standoff.kit.stock.KitCheck;
 import org.standoff.kit.stock.KitFault;
 import org.standoff.kit.stock.KitUnit;
 import org.standoff.kit.stock.UnitState;
+import org.standoff.rest.problem.BodyBrokenOff;
 import org.standoff.rest.problem.Fault;
 import org.standoff.rest.problem.FaultCode;
 import org.standoff.rest.problem.InvalidRequest;
@@ -93,7 +93,7 @@ final class KitSheet {
           "This row is no CSV (RFC 4180): a quote inside a cell is doubled, and a cell that opens"
               + " with one closes with one.");
     } catch (IOException broken) {
-      throw new UncheckedIOException(broken);
+      throw new BodyBrokenOff(broken);
     }
     return read;
   }

@@ -42,6 +42,11 @@ public enum ProblemType {
       "None of the accepted media types is on offer",
       "The resource has no representation that the 'Accept' header allows.",
       "Ask for application/json, or for a media type that /openapi lists for this operation."),
+  TOO_SLOW(
+      408,
+      "The body comes in too slowly",
+      "The body was not there in the time that this service waits for one.",
+      "Send the request again, in one go."),
   CLASH(
       409,
       "This clashes with how things stand",
@@ -86,7 +91,12 @@ public enum ProblemType {
       503,
       "A part that this needs is not there now",
       "The service is starting, stopping, or has lost its database. Calculations go on.",
-      "Try again after the number of seconds in 'Retry-After'.");
+      "Try again after the number of seconds in 'Retry-After'."),
+  OVERLOADED(
+      503,
+      "Too much is asked at once",
+      "The service works on as many requests as it can answer in good time, and takes no more.",
+      "Try again after the number of seconds in 'Retry-After'; nothing was done.");
 
   private static final String FOLDER = "/problems/";
 

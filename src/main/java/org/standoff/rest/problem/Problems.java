@@ -63,6 +63,13 @@ public class Problems {
         .end(text(problem));
   }
 
+  /** Answers a request that no resource has seen, and says when to come again. */
+  public void refuseForNow(
+      RoutingContext request, ProblemType type, String detail, long retryAfterS) {
+    request.response().putHeader(HttpHeaders.RETRY_AFTER, String.valueOf(retryAfterS));
+    send(request, type, detail);
+  }
+
   private String text(Problem problem) {
     try {
       return json.writeValueAsString(problem);
