@@ -61,7 +61,8 @@ public class HoldGauges {
   }
 
   private double count(HoldState state) {
-    return counts.isEmpty() ? Double.NaN : counts.get(state);
+    Long count = counts.get(state);
+    return count == null ? Double.NaN : count;
   }
 
   /** Counts anew; for tests, and by the clock. */
