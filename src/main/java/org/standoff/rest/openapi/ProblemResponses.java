@@ -13,12 +13,16 @@ import org.eclipse.microprofile.openapi.models.responses.APIResponse;
 import org.standoff.rest.problem.Problem;
 import org.standoff.rest.problem.ProblemType;
 
-/** Says for every operation which problems it may answer with. */
+/** Says for every operation which problems it may answer with, and whether it wants a token. */
 @OpenApiFilter(stages = OpenApiFilter.RunStage.BUILD)
 public class ProblemResponses implements OASFilter {
 
   private static final String SCHEMA = "#/components/schemas/Problem";
   private static final String VERSIONED = "/v1/";
+
+  /** Its name in application.yaml. */
+  private static final String SECURITY_SCHEME = "bearer";
+
   private static final Set<String> CALCULATIONS =
       Set.of("/v1/settings", "/v1/headroom", "/v1/availability");
 
@@ -66,6 +70,10 @@ public class ProblemResponses implements OASFilter {
     }
     if (path.contains("{")) {
       types.add(ProblemType.NOT_FOUND);
+    }
+    if (types.contains(ProblemType.UNAUTHENTICATED)) {
+      operation.addSecurityRequirement(
+          OASFactory.createSecurityRequirement().addScheme(SECURITY_SCHEME));
     }
     if (operation.getResponses() == null) {
       operation.setResponses(OASFactory.createAPIResponses());
