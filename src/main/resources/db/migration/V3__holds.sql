@@ -14,7 +14,7 @@ create table hold (
     held_to      timestamptz not null check (held_from < held_to),
     state        text        not null check (state in
                      ('waiting', 'tentative', 'confirmed', 'out', 'returned', 'released', 'expired')),
-    lifetime_min integer     not null check (lifetime_min > 0),
+    lifetime_min integer     not null default 2880 check (lifetime_min > 0),
     expires_at   timestamptz,
     made_at      timestamptz not null default kit_now(),
     changed_at   timestamptz not null default kit_now(),
@@ -23,6 +23,7 @@ create table hold (
     check (state not in ('waiting', 'tentative') or expires_at is not null)
 );
 
+create index hold_of_desk on hold (desk, id);
 create index hold_due on hold (expires_at) where state in ('waiting', 'tentative');
 create index hold_waiting on hold (made_at) where state = 'waiting';
 

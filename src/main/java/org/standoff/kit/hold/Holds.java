@@ -8,11 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.function.Supplier;
 import org.standoff.kit.Caller;
 import org.standoff.kit.ModelLocks;
 import org.standoff.kit.NotPermitted;
-import org.standoff.kit.Period;
 import org.standoff.kit.Role;
 import org.standoff.kit.Sql;
 
@@ -24,14 +22,12 @@ public class Holds {
   private final Attempts attempts;
   private final Expiry expiry;
   private final Handovers handovers;
-  private final NextFree nextFree;
 
-  Holds(Ledger ledger, Attempts attempts, Expiry expiry, Handovers handovers, NextFree nextFree) {
+  Holds(Ledger ledger, Attempts attempts, Expiry expiry, Handovers handovers) {
     this.ledger = ledger;
     this.attempts = attempts;
     this.expiry = expiry;
     this.handovers = handovers;
-    this.nextFree = nextFree;
   }
 
   /**
@@ -44,10 +40,8 @@ public class Holds {
    */
   public Hold hold(Caller caller, HoldWish wish) {
     mustBook(caller);
-    return toldWhenFree(
-        () ->
-            ledger.change(
-                caller.subject(), (connection, now) -> make(connection, now, caller, wish, true)));
+    return ledger.change(
+        caller.subject(), (connection, now) -> make(connection, now, caller, wish, true));
   }
 
   /**
@@ -58,28 +52,23 @@ public class Holds {
    */
   public Receipt holdOnce(Caller caller, HoldWish wish, Retry retry) {
     mustBook(caller);
-    return toldWhenFree(
-        () ->
-            ledger.change(
-                caller.subject(),
-                (connection, now) -> {
-                  Optional<Receipt> before =
-                      IdempotencyKeys.claim(connection, caller.subject(), retry);
-                  if (before.isPresent()) {
-                    return before.get();
-                  }
-                  Hold hold = make(connection, now, caller, wish, true);
-                  return IdempotencyKeys.keep(connection, caller.subject(), retry, hold, now);
-                }));
+    return ledger.change(
+        caller.subject(),
+        (connection, now) -> {
+          Optional<Receipt> before = IdempotencyKeys.claim(connection, caller.subject(), retry);
+          if (before.isPresent()) {
+            return before.get();
+          }
+          Hold hold = make(connection, now, caller, wish, true);
+          return IdempotencyKeys.keep(connection, caller.subject(), retry, hold, now);
+        });
   }
 
   /** What {@link #hold} would give now; nothing is held. */
   public Hold rehearse(Caller caller, HoldWish wish) {
     mustBook(caller);
-    return toldWhenFree(
-        () ->
-            ledger.change(
-                caller.subject(), (connection, now) -> make(connection, now, caller, wish, false)));
+    return ledger.change(
+        caller.subject(), (connection, now) -> make(connection, now, caller, wish, false));
   }
 
   /**
@@ -104,10 +93,11 @@ public class Holds {
    */
   public List<Hold> list(Caller caller, HoldSearch search, Optional<UUID> after, int most) {
     expiry.settleIfDue();
+    HoldSearch.Statement statement = search.statement(caller, after, most);
     return attempts
         .run(
             connection ->
-                HoldRows.list(connection, HoldSearch.STATEMENT, search.values(caller, after, most)))
+                HoldRows.list(connection, statement.text(), statement.values().toArray()))
         .stream()
         .flatMap(hold -> hold.seenBy(caller).stream())
         .toList();
@@ -155,18 +145,6 @@ public class Holds {
             reference);
     if (known.isPresent()) {
       throw new ReferenceTaken(reference, known.get());
-    }
-  }
-
-  /** Looks for the next time only once the locks are gone: it may take a while. */
-  private <T> T toldWhenFree(Supplier<T> change) {
-    try {
-      return change.get();
-    } catch (Shortage shortage) {
-      Period period = shortage.period();
-      throw new Shortage(
-          period,
-          attempts.run(connection -> nextFree.add(connection, shortage.shortfalls(), period)));
     }
   }
 

@@ -16,7 +16,7 @@ import org.standoff.kit.Period;
  * Units for every line of a wish, or the lines that can't be met.
  *
  * @param units by line, each with the time in which it is busy; empty where a line is short
- * @param shortfalls the short lines, without the time from which they are free
+ * @param shortfalls the short lines
  */
 record Promise(List<List<PromisedUnit>> units, List<Shortfall> shortfalls) {
 
@@ -46,7 +46,7 @@ record Promise(List<List<PromisedUnit>> units, List<Shortfall> shortfalls) {
           if (taken.isPresent()) {
             units.set(line, taken.get().stream().map(unit -> promised(unit, time)).toList());
           } else {
-            shortfalls.add(new Shortfall(line, wanted, choice.most(wanted), Optional.empty()));
+            shortfalls.add(new Shortfall(line, wanted, choice.most(wanted)));
           }
         }
       }

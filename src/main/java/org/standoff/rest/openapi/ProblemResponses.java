@@ -22,6 +22,8 @@ public class ProblemResponses implements OASFilter {
 
   /** Its name in application.yaml. */
   private static final String SECURITY_SCHEME = "bearer";
+  /** Who holds is known by name, even to read. */
+  private static final String HOLDS = "/v1/holds";
 
   private static final Set<String> CALCULATIONS =
       Set.of("/v1/settings", "/v1/headroom", "/v1/availability");
@@ -43,6 +45,10 @@ public class ProblemResponses implements OASFilter {
           ProblemType.RULE_BROKEN,
           ProblemType.PRECONDITION_WANTED);
 
+  /** What is made has an owner, and may clash with what stands. */
+  private static final Set<ProblemType> WHEN_MADE =
+      EnumSet.of(ProblemType.FORBIDDEN, ProblemType.CLASH, ProblemType.RULE_BROKEN);
+
   @Override
   public void filterOpenAPI(OpenAPI description) {
     if (description.getPaths() == null || description.getPaths().getPathItems() == null) {
@@ -61,6 +67,12 @@ public class ProblemResponses implements OASFilter {
     }
     if (method == PathItem.HttpMethod.PUT || method == PathItem.HttpMethod.DELETE) {
       types.addAll(WHEN_CHANGED);
+    }
+    if (path.startsWith(HOLDS)) {
+      types.add(ProblemType.UNAUTHENTICATED);
+      if (method == PathItem.HttpMethod.POST) {
+        types.addAll(path.equals(HOLDS) ? WHEN_MADE : WHEN_CHANGED);
+      }
     }
     if (path.startsWith(VERSIONED)) {
       types.add(ProblemType.UNAVAILABLE);

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.standoff.kit.DatabaseLost;
@@ -27,21 +28,26 @@ import org.standoff.kit.stock.UnknownUnit;
  */
 final class ExceptionTable {
 
-  /** What the caller is told about one exception, and in which headers besides. */
-  record Told(ProblemType type, String detail, List<Fault> faults, Map<String, String> headers) {
+  /** What the caller is told about one exception, with what members and headers besides. */
+  record Told(
+      ProblemType type,
+      String detail,
+      List<Fault> faults,
+      Map<String, String> headers,
+      Optional<Object> members) {
 
     static Told of(ProblemType type, String detail) {
       return of(type, detail, List.of());
     }
 
     static Told of(ProblemType type, String detail, List<Fault> faults) {
-      return new Told(type, detail, faults, Map.of());
+      return new Told(type, detail, faults, Map.of(), Optional.empty());
     }
 
     Told header(String name, String value) {
       Map<String, String> more = new LinkedHashMap<>(headers);
       more.put(name, value);
-      return new Told(type, detail, faults, more);
+      return new Told(type, detail, faults, more, members);
     }
   }
 
@@ -54,6 +60,7 @@ final class ExceptionTable {
     row(InvalidRequest.class, e -> Told.of(e.type(), e.getMessage(), e.faults()));
     row(BodyTooLarge.class, e -> Told.of(ProblemType.TOO_LARGE, e.getMessage()));
     row(PreconditionWanted.class, e -> Told.of(ProblemType.PRECONDITION_WANTED, e.getMessage()));
+    row(Clash.class, ExceptionTable::clash);
     row(Stale.class, ExceptionTable::stale);
     row(NotPermitted.class, e -> forbidden(e.getMessage()));
     row(ForbiddenException.class, e -> forbidden(ProblemType.FORBIDDEN.meaning()));
@@ -91,6 +98,11 @@ final class ExceptionTable {
 
   private static <E extends Throwable> void row(Class<E> cause, Function<E, Told> told) {
     ROWS.put(cause, exception -> told.apply(cause.cast(exception)));
+  }
+
+  private static Told clash(Clash clash) {
+    return new Told(
+        ProblemType.CLASH, clash.getMessage(), List.of(), clash.headers(), clash.inTheWay());
   }
 
   private static Told stale(Stale stale) {

@@ -33,7 +33,8 @@ public class Problems {
     if (told.type() == ProblemType.INTERNAL) {
       LOG.errorf(exception, "Request %s failed", requestId);
     }
-    return Problem.of(told.type(), told.detail(), told.faults(), requestId);
+    return Problem.of(told.type(), told.detail(), told.faults(), requestId)
+        .with(told.members().orElse(null));
   }
 
   Response answer(Throwable exception, RoutingContext request) {

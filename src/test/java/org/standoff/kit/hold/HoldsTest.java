@@ -72,27 +72,10 @@ class HoldsTest {
                     DESK,
                     wish("r", period(1, 5), line("quay", "core/a", 2), line("mill", "core/b", 4))));
     assertThat(shortage.shortfalls())
-        .containsExactly(new Shortfall(1, line("mill", "core/b", 4), 1, Optional.empty()));
+        .containsExactly(new Shortfall(1, line("mill", "core/b", 4), 1));
     assertThat(kit.database.count("select count(*) from hold")).isZero();
     assertThat(kit.database.count("select count(*) from hold_unit")).isZero();
     assertThat(kit.database.count("select count(*) from event where hold is not null")).isZero();
-  }
-
-  @Test
-  void aShortLineTellsFromWhenItIsFreeForAsLongAsItIsWanted() {
-    kit.units("quay", "core/a", 2);
-    kit.confirmed(OTHER, wish("soon", period(2, 6), line("quay", "core/a", 1)));
-    kit.confirmed(OTHER, wish("later", period(9, 12), line("quay", "core/a", 1)));
-    kit.confirmed(OTHER, wish("both", period(12, 14), line("quay", "core/a", 1)));
-    Shortage shortage =
-        catchThrowableOfType(
-            Shortage.class,
-            () -> kit.hold(DESK, wish("r", period(3, 6), line("quay", "core/a", 2))));
-    assertThat(shortage.shortfalls())
-        .extracting(Shortfall::freeCount, Shortfall::freeFrom)
-        .as("free at 7 only to 9, and again at 15")
-        .containsExactly(tuple(1, Optional.of(at(15))));
-    kit.hold(DESK, wish("r", period(15, 18), line("quay", "core/a", 2)));
   }
 
   @Test

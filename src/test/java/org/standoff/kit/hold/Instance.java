@@ -21,7 +21,7 @@ public final class Instance {
     secondHolds = new SecondHolds(handovers);
     Expiry expiry = new Expiry(attempts, secondHolds);
     Ledger ledger = new Ledger(attempts, expiry);
-    holds = new Holds(ledger, attempts, expiry, handovers, new NextFree(handovers));
+    holds = new Holds(ledger, attempts, expiry, handovers);
     desk = new DeskSteps(ledger, handovers, secondHolds);
     house = new HouseSteps(ledger, handovers, secondHolds);
     diary = new Diary(attempts, expiry);
