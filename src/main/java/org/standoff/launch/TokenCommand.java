@@ -36,7 +36,7 @@ final class TokenCommand {
               asked.role(),
               asked.house(),
               Instant.now(),
-              Duration.ofDays(asked.days())));
+              Duration.ofHours(asked.hours())));
       return 0;
     } catch (TokenOptions.Wrong | KeysUnavailable told) {
       err.println(told.getMessage());

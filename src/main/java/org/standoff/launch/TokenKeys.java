@@ -7,7 +7,6 @@ import static java.nio.file.StandardOpenOption.WRITE;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.channels.SeekableByteChannel;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -91,11 +90,14 @@ public final class TokenKeys {
       KeyPairGenerator generator = KeyPairGenerator.getInstance(ALGORITHM);
       generator.initialize(KEY_BITS);
       KeyPair pair = generator.generateKeyPair();
-      write(privateFile, "PRIVATE KEY", pair.getPrivate().getEncoded());
+      write(privateFile, pem("PRIVATE KEY", pair.getPrivate().getEncoded()));
     }
     PrivateKey privateKey = read(privateFile);
     // from the private one each time, so that the two can't part
-    write(publicFile, "PUBLIC KEY", publicOf(privateKey).getEncoded());
+    String publicText = pem("PUBLIC KEY", publicOf(privateKey).getEncoded());
+    if (!Files.exists(publicFile) || !Files.readString(publicFile, US_ASCII).equals(publicText)) {
+      write(publicFile, publicText);
+    }
     return new TokenKeys(privateKey, publicFile);
   }
 
@@ -114,21 +116,21 @@ public final class TokenKeys {
     throw new GeneralSecurityException("The private key does not tell its public half");
   }
 
+  private static String pem(String kind, byte[] key) {
+    return "-----BEGIN %1$s-----\n%2$s\n-----END %1$s-----\n"
+        .formatted(kind, LINES.encodeToString(key));
+  }
+
   /** Whole or not at all, and never readable by others, not even for a moment. */
-  private static void write(Path file, String kind, byte[] key) throws IOException {
-    String text =
-        "-----BEGIN "
-            + kind
-            + "-----\n"
-            + LINES.encodeToString(key)
-            + "\n-----END "
-            + kind
-            + "-----\n";
+  private static void write(Path file, String text) throws IOException {
     Path draft = file.resolveSibling(file.getFileName() + ".new");
     Files.deleteIfExists(draft);
-    try (SeekableByteChannel out =
-        Files.newByteChannel(draft, Set.of(CREATE_NEW, WRITE), owner())) {
-      out.write(ByteBuffer.wrap(text.getBytes(US_ASCII)));
+    try (FileChannel out = FileChannel.open(draft, Set.of(CREATE_NEW, WRITE), owner())) {
+      ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(US_ASCII));
+      while (bytes.hasRemaining()) {
+        out.write(bytes);
+      }
+      out.force(true);
     }
     Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
   }

@@ -19,7 +19,9 @@ import org.standoff.rest.problem.Problem;
                 @SecurityScheme(
                     securitySchemeName = Contract.BEARER,
                     description =
-                        "A token of this service's issuer, with a role and perhaps a house",
+                        "A JSON Web Token (RFC 7519) of the issuer that this service trusts, with the"
+                            + " roles publisher, booker or admin in groups, a publisher's house in"
+                            + " house, and a booker's desk as its subject",
                     type = SecuritySchemeType.HTTP,
                     scheme = "bearer",
                     bearerFormat = "JWT")))

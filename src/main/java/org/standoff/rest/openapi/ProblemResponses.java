@@ -14,7 +14,7 @@ import org.eclipse.microprofile.openapi.models.responses.APIResponse;
 import org.standoff.rest.problem.Problem;
 import org.standoff.rest.problem.ProblemType;
 
-/** Says for every operation which problems it may answer with. */
+/** Says for every operation which problems it may answer with, and whether it wants a token. */
 @OpenApiFilter(stages = OpenApiFilter.RunStage.BUILD)
 public class ProblemResponses implements OASFilter {
 

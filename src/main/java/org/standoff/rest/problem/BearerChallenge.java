@@ -12,9 +12,13 @@ final class BearerChallenge {
     return REALM;
   }
 
-  /** A token came that is expired, forged, malformed or somebody else's. */
-  static String invalidToken() {
-    return REALM + ", error=\"invalid_token\"";
+  /**
+   * A token came that is expired, forged, malformed or somebody else's.
+   *
+   * @param reason in ASCII without quotes and backslashes
+   */
+  static String invalidToken(String reason) {
+    return REALM + ", error=\"invalid_token\", error_description=\"" + reason + "\"";
   }
 
   /** The token is good but does not reach so far. */

@@ -68,9 +68,8 @@ final class ExceptionTable {
     row(
         UnauthorizedException.class,
         e -> unauthenticated("No token was sent, and this needs one.", BearerChallenge.plain()));
-    row(
-        AuthenticationFailedException.class,
-        e -> unauthenticated("The token does not hold here.", BearerChallenge.invalidToken()));
+    row(AuthenticationFailedException.class, ExceptionTable::refusedToken);
+    row(UnusableToken.class, e -> invalidToken(e.getMessage()));
     row(UnknownHouse.class, ExceptionTable::unknownHouse);
     row(UnknownUnit.class, e -> unknown("serial", e.getMessage(), e.serial(), null));
     row(UnknownPack.class, e -> unknown("pack", e.getMessage(), e.pack(), null));
@@ -127,6 +126,17 @@ final class ExceptionTable {
     return FOR_ANOTHERS_SAKE.contains(failed.state())
         ? Told.of(ProblemType.UNAVAILABLE, "Others changed the same at this moment: try again.")
         : Told.of(ProblemType.INTERNAL, ProblemType.INTERNAL.meaning());
+  }
+
+  private static Told refusedToken(AuthenticationFailedException failed) {
+    return TokenRefusal.isForLackOfKeys(failed)
+        ? Told.of(
+            ProblemType.UNAVAILABLE, "The keys that tokens are checked with can't be had now.")
+        : invalidToken(TokenRefusal.reason(failed));
+  }
+
+  private static Told invalidToken(String reason) {
+    return unauthenticated(reason, BearerChallenge.invalidToken(reason));
   }
 
   private static Told unknownHouse(UnknownHouse unknown) {

@@ -52,14 +52,6 @@ class BearerTokenTest {
     given().auth().oauth2(Tokens.booker("desk")).put("/guarded/alder").then().statusCode(403);
   }
 
-  @Test
-  void whatIsNoTokenIs401() {
-    Response answer = with("abc.def.ghi");
-    answer.then().statusCode(401).body("code", equalTo("UNAUTHENTICATED"));
-    assertThat(answer.header("WWW-Authenticate"))
-        .isEqualTo("Bearer realm=\"standoff\", error=\"invalid_token\"");
-  }
-
   private static Response with(String token) {
     return given().auth().oauth2(token).get("/guarded/somebody");
   }
