@@ -59,12 +59,7 @@ class DatabaseComesAndGoesTest {
   private static void assertUp(String calculated) {
     assertThat(calculated()).isEqualTo(calculated);
     assertThat(server()).isEqualTo("up");
-    given()
-        .auth()
-        .oauth2(Tokens.booker("north-desk"))
-        .get("/v1/holds")
-        .then()
-        .statusCode(200);
+    given().auth().oauth2(Tokens.booker("north-desk")).get("/v1/holds").then().statusCode(200);
   }
 
   private static String calculated() {
@@ -81,8 +76,7 @@ class DatabaseComesAndGoesTest {
   }
 
   private static int port() {
-    String url =
-        ConfigProvider.getConfig().getValue("quarkus.datasource.jdbc.url", String.class);
+    String url = ConfigProvider.getConfig().getValue("quarkus.datasource.jdbc.url", String.class);
     return Integer.parseInt(url.replaceAll(".*:(\\d+)/.*", "$1"));
   }
 

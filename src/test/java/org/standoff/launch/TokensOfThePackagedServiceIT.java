@@ -32,7 +32,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.standoff.fixture.HandmadeToken;
 import org.standoff.fixture.PackagedService;
 
-/** Tokens of the packaged service: its own, from the command, and those of an issuer of one's own. */
+/**
+ * Tokens of the packaged service: its own, from the command, and those of an issuer of one's own.
+ */
 class TokensOfThePackagedServiceIT {
 
   private static final String ISSUER = "https://issuer.example/realm";
@@ -75,10 +77,13 @@ class TokensOfThePackagedServiceIT {
             folder.resolve("following"),
             settings(
                 "STANDOFF_TOKENS_KEYS",
-                    "http://127.0.0.1:" + issuer.getAddress().getPort() + "/keys",
-                "STANDOFF_TOKENS_ISSUER", ISSUER,
-                "STANDOFF_TOKENS_AUDIENCE", AUDIENCE,
-                "STANDOFF_TOKENS_NEEDED_TO_READ", "true"));
+                "http://127.0.0.1:" + issuer.getAddress().getPort() + "/keys",
+                "STANDOFF_TOKENS_ISSUER",
+                ISSUER,
+                "STANDOFF_TOKENS_AUDIENCE",
+                AUDIENCE,
+                "STANDOFF_TOKENS_NEEDED_TO_READ",
+                "true"));
   }
 
   @AfterAll

@@ -124,8 +124,7 @@ final class HoldTraffic {
       HttpResponse<String> read = service.get("/v1/holds/" + told.path("id").asText(), token);
       assertThat(read.statusCode()).as(one.getKey()).isEqualTo(200);
       assertThat(Ask.tree(read.body()).path("lines")).isEqualTo(told.path("lines"));
-      HttpResponse<String> again =
-          service.hold(token, one.getKey(), wishes.get(one.getKey()));
+      HttpResponse<String> again = service.hold(token, one.getKey(), wishes.get(one.getKey()));
       assertThat(again.statusCode()).as(again.body()).isEqualTo(201);
       assertThat(again.body()).isEqualTo(one.getValue());
     }

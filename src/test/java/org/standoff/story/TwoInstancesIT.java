@@ -47,8 +47,7 @@ class TwoInstancesIT {
     Map<String, String> settings = new HashMap<>();
     EmbeddedDatabase.settings(database.port())
         .forEach(
-            (name, value) ->
-                settings.put(name.toUpperCase(Locale.ROOT).replace('.', '_'), value));
+            (name, value) -> settings.put(name.toUpperCase(Locale.ROOT).replace('.', '_'), value));
     one = PackagedService.start(folder, settings);
     other = PackagedService.start(folder, settings);
     HoldTraffic.tellHouse(one);

@@ -96,8 +96,7 @@ public class Holds {
     HoldSearch.Statement statement = search.statement(caller, after, most);
     return attempts
         .run(
-            connection ->
-                HoldRows.list(connection, statement.text(), statement.values().toArray()))
+            connection -> HoldRows.list(connection, statement.text(), statement.values().toArray()))
         .stream()
         .flatMap(hold -> hold.seenBy(caller).stream())
         .toList();
