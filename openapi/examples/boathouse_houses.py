@@ -30,7 +30,8 @@ def tell_terms(service, house):
 def publish(service, house):
     path = f"/v1/houses/{house}/units"
     sheet = (DATA / f"{house}.csv").read_bytes()
-    report = service.must("PUT", path, sheet, If_Match=service.must("GET", path).body["kit_etag"]).body
+    kit_tag = service.must("GET", path + "?page_size=1").body["kit_etag"]
+    report = service.must("PUT", path, sheet, If_Match=kit_tag).body
     return ", ".join(
         f"{report[what]['count']} {what}" for what in ("added", "changed", "retired", "unchanged")
     )

@@ -140,7 +140,7 @@ final class KitWorld {
                   .body(Map.of("to", TO.plus(1, ChronoUnit.DAYS).toString())),
               "extend");
       case "checkOutHold" -> step(by, "check-out");
-      case "checkInHold" -> step(by, "check-in");
+      case "checkInHold" -> step(by.contentType("application/json").body("{}"), "check-in");
       case "getEvents" -> by.queryParam("after", placeInFeed).get("/v1/events");
       default -> throw new IllegalArgumentException("say how " + operation + " is asked");
     };

@@ -22,6 +22,10 @@ import org.standoff.kit.Transactions;
 @ApplicationScoped
 public class Events {
 
+  /**
+   * Ordered by the column of the table: {@code tx} alone would be the text that is selected, in
+   * which 1000 comes before 999.
+   */
   private static final String STATEMENT =
       """
       select tx::text as tx, id, at, kind, house, hold, detail,
@@ -29,7 +33,7 @@ public class Events {
               select from hold_line l where l.hold = event.hold and l.house = ?::text) as seen
       from event
       where (tx, id) > (?::xid8, ?) and tx < pg_snapshot_xmin(pg_current_snapshot())
-      order by tx, id
+      order by event.tx, event.id
       limit ?
       """;
 

@@ -91,6 +91,16 @@ class EventsTest {
   }
 
   @Test
+  void transactionsAreInTheOrderOfTheirNumbersAndNotOfTheirDigits() {
+    for (int tx : new int[] {9, 10, 99, 100}) {
+      database.change("insert into event (kind, tx) values (?, ?::text::xid8)", "tx-" + tx, tx);
+    }
+    Feed two = events.after(Optional.empty(), EventCursor.START, 2);
+    assertThat(kinds(two)).containsExactly("tx-9", "tx-10");
+    assertThat(kinds(after(two.next()))).containsExactly("tx-99", "tx-100");
+  }
+
+  @Test
   void theFeedReadsTheSameAgain() {
     for (int i = 0; i < 7; i++) {
       database.change("insert into event (kind) values (?)", "e" + i);
