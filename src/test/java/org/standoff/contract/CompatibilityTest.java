@@ -65,6 +65,7 @@ class CompatibilityTest {
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
+      quoteCharacter = '"',
       value = {
         "/a:                       | /b:                              | is gone",
         "post:                     | put:                             | is gone",
@@ -93,6 +94,7 @@ class CompatibilityTest {
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
+      quoteCharacter = '"',
       value = {
         "minimum: 1, maximum: 9   | minimum: 0, maximum: 10",
         "minimum: 1, maximum: 9   | default: 1",

@@ -37,19 +37,12 @@ public class FrontDoor {
   private final CrossOrigin crossOrigin;
   private final Admission admission;
   private final RateLimit rate;
-  private final SlowBodies slowBodies;
 
-  FrontDoor(
-      Problems problems,
-      CrossOrigin crossOrigin,
-      Admission admission,
-      RateLimit rate,
-      SlowBodies slowBodies) {
+  FrontDoor(Problems problems, CrossOrigin crossOrigin, Admission admission, RateLimit rate) {
     this.problems = problems;
     this.crossOrigin = crossOrigin;
     this.admission = admission;
     this.rate = rate;
-    this.slowBodies = slowBodies;
   }
 
   void install(@Observes Filters filters) {
@@ -71,16 +64,17 @@ public class FrontDoor {
     if (declaredBytes(request) > most) {
       request.response().headers().set(HttpHeaders.CONNECTION, CLOSE);
       problems.send(request, ProblemType.TOO_LARGE, new BodyTooLarge(most).getMessage());
-    } else if (request.request().uri().contains(ZERO)) {
+    } else if (request.request().path().contains(ZERO)) {
       // no name has it, and the database takes no text that does
-      problems.send(request, ProblemType.INVALID_REQUEST, "The address has a zero character.");
+      problems.send(request, ProblemType.NOT_FOUND, ProblemType.NOT_FOUND.meaning());
+    } else if (request.request().uri().contains(ZERO)) {
+      problems.send(request, ProblemType.INVALID_REQUEST, "The query has a zero character.");
     } else if (!isMediaType(type)) {
       problems.send(
           request,
           ProblemType.UNSUPPORTED_MEDIA_TYPE,
           ProblemType.UNSUPPORTED_MEDIA_TYPE.meaning());
     } else if (!request.request().path().startsWith(LIMITED) || admitted(request)) {
-      slowBodies.watch(request);
       request.next();
     }
   }

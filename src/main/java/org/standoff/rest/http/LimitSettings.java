@@ -15,10 +15,6 @@ public interface LimitSettings {
    */
   OptionalInt requestsAtOnce();
 
-  /** How long a body may take to come in; a slower one is ended (408). */
-  @WithDefault("60s")
-  Duration bodyWithin();
-
   /** How much one caller, known by its address, may ask. */
   Rate rate();
 

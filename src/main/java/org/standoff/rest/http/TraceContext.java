@@ -23,7 +23,7 @@ final class TraceContext {
     Matcher read = FORM.matcher(header == null ? "" : header);
     boolean usable =
         read.matches()
-            && (read.group(5) == null || !read.group(1).equals(FIRST_VERSION))
+            && (read.group(4) == null || !read.group(1).equals(FIRST_VERSION))
             && !isZero(read.group(2))
             && !isZero(read.group(3));
     return usable ? Optional.of(read.group(2)) : Optional.empty();

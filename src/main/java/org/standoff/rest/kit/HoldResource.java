@@ -11,7 +11,6 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -35,6 +34,7 @@ import org.standoff.rest.http.ChangeConditions;
 import org.standoff.rest.http.Tagged;
 import org.standoff.rest.json.RequestReader;
 import org.standoff.rest.media.CalendarText;
+import org.standoff.rest.problem.BodyBrokenOff;
 import org.standoff.rest.security.CurrentCaller;
 
 /** One hold, and the steps that it takes. */
@@ -73,6 +73,7 @@ public class HoldResource {
   }
 
   @GET
+  @Produces(MediaType.APPLICATION_JSON)
   @Operation(
       operationId = "getHold",
       summary = "A hold",
@@ -96,7 +97,7 @@ public class HoldResource {
   @GET
   @Produces(CalendarText.MEDIA_TYPE)
   @Operation(hidden = true)
-  public String calendar(@PathParam("hold") String hold) {
+  public String holdInDiary(@PathParam("hold") String hold) {
     return HoldCalendar.text(found(hold));
   }
 
@@ -268,7 +269,7 @@ public class HoldResource {
       byte[] bytes = BodyLimit.read(body);
       return bytes.length == 0 ? ReturnTold.ALL : reader.read(bytes, ReturnTold.class);
     } catch (IOException broken) {
-      throw new UncheckedIOException(broken);
+      throw new BodyBrokenOff(broken);
     }
   }
 

@@ -30,7 +30,7 @@ public record HoldTold(
             examples = "saltlight-2027-06")
         @NotBlank
         @Size(max = 64)
-        @Pattern(regexp = Texts.ONE_LINE)
+        @Pattern(regexp = Texts.NAME)
         String reference,
     @Schema(
             description =

@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.headers.Header;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -146,7 +147,9 @@ public class HoldsResource {
       @Parameter(description = HoldWords.KEY_ABOUT, example = HoldExamples.KEY)
           @HeaderParam(HoldWords.KEY)
           String key,
-      @Parameter(description = "true: answer as ever, but hold nothing")
+      @Parameter(
+              description = "true: answer as ever, but hold nothing",
+              schema = @Schema(type = SchemaType.BOOLEAN, defaultValue = "false"))
           @QueryParam(KitWords.DRY_RUN_NAME)
           String dryRun,
       InputStream body) {

@@ -31,7 +31,7 @@ public record HouseTold(
     @Schema(description = "Its name for people", examples = "Quillmoor Store")
         @NotBlank
         @Size(max = 120)
-        @Pattern(regexp = Texts.ONE_LINE)
+        @Pattern(regexp = Texts.NAME)
         String title,
     @Schema(
             description =

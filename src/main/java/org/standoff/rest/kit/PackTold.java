@@ -19,7 +19,8 @@ public record PackTold(
     @Schema(
             description =
                 "Texts of the files by their path in the pack: pack.yaml, and one for each item,"
-                    + " such as microphones/ldc-multi-1.yaml")
+                    + " such as microphones/ldc-multi-1.yaml",
+            minProperties = 1)
         @NotNull
         @NotEmpty
         @Size(max = PackTold.MOST_FILES)

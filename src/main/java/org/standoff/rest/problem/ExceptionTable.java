@@ -59,6 +59,7 @@ final class ExceptionTable {
   static {
     row(InvalidRequest.class, e -> Told.of(e.type(), e.getMessage(), e.faults()));
     row(BodyBrokenOff.class, e -> Told.of(ProblemType.TOO_SLOW, e.getMessage()));
+    row(BodyTooSlow.class, e -> Told.of(ProblemType.TOO_SLOW, e.getMessage()));
     row(BodyTooLarge.class, e -> Told.of(ProblemType.TOO_LARGE, e.getMessage()));
     row(PreconditionWanted.class, e -> Told.of(ProblemType.PRECONDITION_WANTED, e.getMessage()));
     row(Clash.class, ExceptionTable::clash);

@@ -23,7 +23,10 @@ import org.jspecify.annotations.Nullable;
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 @Schema(name = "Problem", description = "What is wrong (RFC 9457)")
 public record Problem(
-    @Schema(description = "Address of the page that explains this kind of problem") URI type,
+    @Schema(
+            description = "Address of the page that explains this kind of problem",
+            format = "uri-reference")
+        URI type,
     @Schema(description = "The kind of problem, the same every time") String title,
     @Schema(description = "The HTTP status") int status,
     @Schema(description = "What is wrong this time") String detail,

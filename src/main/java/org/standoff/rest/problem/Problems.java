@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
@@ -38,7 +39,7 @@ public class Problems {
   }
 
   Response answer(Throwable exception, RoutingContext request) {
-    ExceptionTable.Told told = ExceptionTable.tell(exception);
+    ExceptionTable.Told told = told(exception, request);
     Problem problem = of(told, exception, RequestId.of(request));
     Response.ResponseBuilder response =
         Response.status(problem.status()).type(Problem.MEDIA_TYPE).entity(text(problem));
@@ -50,6 +51,17 @@ public class Problems {
       response.header(HttpHeaders.RETRY_AFTER, RETRY_AFTER_S);
     }
     return response.build();
+  }
+
+  /** The framework looks no further than the first resource whose path could have led there. */
+  private ExceptionTable.Told told(Throwable exception, RoutingContext request) {
+    boolean onlyTheMethodIsWrong =
+        exception instanceof NotFoundException
+            && allowed.refuses(request.normalizedPath(), request.request().method().name());
+    return onlyTheMethodIsWrong
+        ? ExceptionTable.Told.of(
+            ProblemType.METHOD_NOT_ALLOWED, ProblemType.METHOD_NOT_ALLOWED.meaning())
+        : ExceptionTable.tell(exception);
   }
 
   /** Answers a request that no resource has seen. */

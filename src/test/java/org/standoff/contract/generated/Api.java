@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SchemaRegistryConfig;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -31,7 +32,11 @@ final class Api {
   private final JsonNode root;
   private final ObjectNode closedSchemas = JSON.createObjectNode();
   private final SchemaRegistry registry =
-      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+      SchemaRegistry.withDefaultDialect(
+          SpecificationVersion.DRAFT_2020_12,
+          builder ->
+              builder.schemaRegistryConfig(
+                  SchemaRegistryConfig.builder().formatAssertionsEnabled(true).build()));
   private final Map<JsonNode, Schema> compiled = new ConcurrentHashMap<>();
 
   private Api(JsonNode root) {

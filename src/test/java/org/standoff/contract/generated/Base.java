@@ -82,7 +82,7 @@ record Base(
     Map<String, String> path = new LinkedHashMap<>();
     Map<String, List<String>> query = new LinkedHashMap<>();
     Map<String, String> headers = new LinkedHashMap<>();
-    Map<String, String> renamed = new HashMap<>();
+    Map<String, String> renamed = new HashMap<>(credentials.names());
     for (Api.Parameter parameter : operation.parameters()) {
       JsonNode shown = parameter.examples().get(example);
       if (shown == null && parameter.required()) {
@@ -109,6 +109,7 @@ record Base(
         default -> throw new IllegalArgumentException("parameter in " + parameter.in());
       }
     }
+    query.replaceAll((name, texts) -> texts.stream().map(text -> renamed(text, renamed)).toList());
     JsonNode own = body == null ? null : renamed(body, renamed);
     return new Base(operation, example, path, query, headers, mediaType, own);
   }
@@ -124,16 +125,7 @@ record Base(
   /** A name of the address may stand in the body too, and one name within another. */
   static JsonNode renamed(JsonNode node, Map<String, String> names) {
     if (node.isTextual()) {
-      String text = node.asText();
-      for (String old :
-          names.keySet().stream()
-              .sorted(Comparator.comparing(String::length).reversed())
-              .toList()) {
-        if (text.contains(old)) {
-          return NODES.textNode(text.replace(old, names.get(old)));
-        }
-      }
-      return node;
+      return NODES.textNode(renamed(node.asText(), names));
     }
     if (node instanceof ObjectNode object) {
       ObjectNode copy = NODES.objectNode();
@@ -146,6 +138,15 @@ record Base(
       return copy;
     }
     return node;
+  }
+
+  private static String renamed(String text, Map<String, String> names) {
+    return names.keySet().stream()
+        .sorted(Comparator.comparing(String::length).reversed())
+        .filter(text::contains)
+        .findFirst()
+        .map(old -> text.replace(old, names.get(old)))
+        .orElse(text);
   }
 
   Base withPath(String parameter, String value) {

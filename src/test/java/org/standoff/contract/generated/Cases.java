@@ -52,6 +52,7 @@ final class Cases {
 
   private static final int LONGEST_TEXT = 10_000;
 
+  private static final BigDecimal LARGEST = BigDecimal.valueOf(Long.MAX_VALUE);
   private static final BigDecimal BEYOND = new BigDecimal("1e400");
 
   /** Good only if the service gave them. */
@@ -307,15 +308,16 @@ final class Cases {
   }
 
   private Expected expectation(JsonNode schema, JsonNode body) {
-    if (depth(body) > DEEPEST || isTooLong(body)) {
+    if (depth(body) > DEEPEST) {
       return Expected.MALFORMED;
     }
     if (isDelicate(body)) {
       return Expected.SURVIVED;
     }
-    return api.faults(schema, withoutNulls(body)).isEmpty()
-        ? Expected.UNDERSTOOD
-        : Expected.REFUSED;
+    if (!api.faults(schema, withoutNulls(body)).isEmpty()) {
+      return Expected.REFUSED;
+    }
+    return isBeyond(body) ? Expected.SURVIVED : Expected.UNDERSTOOD;
   }
 
   private static int depth(JsonNode node) {
@@ -324,9 +326,13 @@ final class Cases {
         : 0;
   }
 
-  private static boolean isTooLong(JsonNode node) {
-    return node.isContainerNode()
-        ? node.valueStream().anyMatch(Cases::isTooLong)
+  /** Longer texts, and larger numbers, than a reader has to take, whatever the schema says. */
+  private static boolean isBeyond(JsonNode node) {
+    if (node.isContainerNode()) {
+      return node.valueStream().anyMatch(Cases::isBeyond);
+    }
+    return node.isNumber()
+        ? node.decimalValue().abs().compareTo(LARGEST) > 0
         : node.asText().length() > LONGEST_TEXT;
   }
 
@@ -436,6 +442,9 @@ final class Cases {
   /** What texts of a query mean depends on the schema alone. */
   private Expected expectation(Api.Parameter parameter, List<String> texts) {
     JsonNode schema = api.resolve(parameter.schema());
+    if (texts.stream().anyMatch(text -> text.indexOf('\0') >= 0)) {
+      return Expected.REFUSED;
+    }
     if (OPAQUE.contains(parameter.name()) || isWholeInOtherWords(schema, texts)) {
       return Expected.SURVIVED;
     }

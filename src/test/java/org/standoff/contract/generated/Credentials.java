@@ -1,5 +1,6 @@
 package org.standoff.contract.generated;
 
+import java.util.Map;
 import java.util.Optional;
 
 /** Whose things are reached for, and by which bearer tokens. */
@@ -28,6 +29,11 @@ interface Credentials {
    */
   default Optional<String> pathValue(Api.Operation operation, String parameter) {
     return Optional.empty();
+  }
+
+  /** What stands in bodies and queries in place of names of the examples. */
+  default Map<String, String> names() {
+    return Map.of();
   }
 
   /** The call as somebody who may make it sends it. */

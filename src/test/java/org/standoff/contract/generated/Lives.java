@@ -65,7 +65,10 @@ final class Lives {
     for (Api.Operation operation : api.operations()) {
       boolean made = operation.isGuarded() && !operation.bodies().isEmpty();
       Optional<Api.Operation> get = api.operation(operation.path(), "GET");
-      if (made && get.isPresent() && operation.method().equals("PUT")) {
+      if (made
+          && get.isPresent()
+          && operation.method().equals("PUT")
+          && operation.path().endsWith("}")) {
         putAway(operation, get.get());
       } else if (made && get.isPresent() && operation.method().equals("POST")) {
         added(operation, get.get());

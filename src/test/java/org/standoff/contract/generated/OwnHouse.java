@@ -2,16 +2,16 @@ package org.standoff.contract.generated;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
 import org.standoff.fixture.Kit;
 import org.standoff.fixture.Tokens;
 
 /** A house of this test's own, so that nothing of another test's is touched, and a second one. */
 final class OwnHouse implements Credentials {
-  private static final String MICROPHONE = "boathouse/sdc-omni-1";
-
   private final String house;
   private final String serial;
+  private final String other;
   private final String good = Tokens.admin();
   private final String expired =
       Tokens.mint()
@@ -26,12 +26,15 @@ final class OwnHouse implements Credentials {
   private OwnHouse(String house, String serial, String other) {
     this.house = house;
     this.serial = serial;
+    this.other = other;
     this.foreign = Tokens.publisher(other);
   }
 
   static OwnHouse stand() {
     Kit kit = Kit.house();
-    String serial = kit.units(MICROPHONE, 2).get(0);
+    String serial = kit.matchedPair("boathouse/sdc-omni-1").get(0);
+    kit.units("boathouse/ldc-multi-1", 2);
+    kit.units("boathouse/rib-8-1", 2);
     return new OwnHouse(kit.id(), serial, Kit.house().id());
   }
 
@@ -48,6 +51,11 @@ final class OwnHouse implements Credentials {
   @Override
   public Optional<String> foreign(Api.Operation operation) {
     return Optional.of(foreign);
+  }
+
+  @Override
+  public Map<String, String> names() {
+    return Map.of("quillmoor-store", house, "ostrel-hire", house, "vennick-loan-store", other);
   }
 
   @Override

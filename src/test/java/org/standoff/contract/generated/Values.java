@@ -217,6 +217,9 @@ final class Values {
     for (String limit : List.of("minItems", "maxItems")) {
       if (schema.has(limit)) {
         int size = schema.get(limit).asInt();
+        if (size > LONG_LIST) {
+          continue;
+        }
         all.add(copies(one, size));
         all.add(copies(one, size + 1));
         all.add(copies(one, Math.max(0, size - 1)));

@@ -167,7 +167,11 @@ class HoldsOverHttpTest {
   void aShortageSaysLineByLineWhatElseCouldBeDone() {
     assertThat(hold(other, "k-3", wish("theirs", line(house, SINGLE, 1))).statusCode())
         .isEqualTo(201);
-    Response refused = hold(desk, "k-4", wish("r-5", line(house, PAIR, 2), line(house, SINGLE, 2)));
+    Response refused =
+        hold(
+            desk,
+            "k-4",
+            wish("r-5", line(house, PAIR, 2), line(house, SINGLE, 2), line(second, SINGLE, 1)));
     assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(409);
     assertThat(refused.contentType()).startsWith("application/problem+json");
     JsonNode shortfall = Ask.tree(refused.asString()).path("shortfalls").path(0);
@@ -179,11 +183,13 @@ class HoldsOverHttpTest {
         .as("when the other hold is back and turned round")
         .startsWith("2027-06-14T15:00");
     assertThat(shortfall.path("elsewhere").findValuesAsText("house")).contains(second);
-    assertThat(shortfall.path("substitutes").path(0).path("microphone").asText())
-        .isEqualTo("boathouse/ldc-card-1");
-    assertThat(shortfall.path("substitutes").path(0).path("loses").toString())
+    assertThat(shortfall.path("substitutes"))
         .as("the wanted one can be switched to omni and figure of eight")
-        .contains("omni");
+        .anySatisfy(
+            substitute -> {
+              assertThat(substitute.path("microphone").asText()).isEqualTo("boathouse/ldc-card-1");
+              assertThat(substitute.path("loses").toString()).contains("omni");
+            });
     assertThat(hold(desk, "k-4", wish("r-5", line(house, PAIR, 2))).statusCode())
         .as("a key whose request failed is still good for another body")
         .isEqualTo(201);
@@ -356,11 +362,18 @@ class HoldsOverHttpTest {
 
   @Test
   void theFeedIsReadInStretchesThatNeverChange() {
-    Response first = given().get("/v1/events?limit=2");
+    Response first = given().auth().oauth2(Tokens.admin()).get("/v1/events?limit=2");
     assertThat(first.jsonPath().getBoolean("more")).isTrue();
     String next = first.jsonPath().getString("next");
-    assertThat(given().get("/v1/events?limit=2").jsonPath().getString("next")).isEqualTo(next);
-    Response then = given().get("/v1/events?limit=2&after=" + next);
+    assertThat(
+            given()
+                .auth()
+                .oauth2(Tokens.admin())
+                .get("/v1/events?limit=2")
+                .jsonPath()
+                .getString("next"))
+        .isEqualTo(next);
+    Response then = given().auth().oauth2(Tokens.admin()).get("/v1/events?limit=2&after=" + next);
     assertThat(then.jsonPath().getList("events.cursor", String.class))
         .doesNotContainAnyElementsOf(first.jsonPath().getList("events.cursor", String.class));
   }
@@ -424,7 +437,6 @@ class HoldsOverHttpTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "/v1/holds?reference=a%00b",
         "/v1/holds?from=%2B999999999-01-01T00:00:00Z",
         "/v1/holds?state=gone",
         "/v1/holds?page_token=MCB4",
