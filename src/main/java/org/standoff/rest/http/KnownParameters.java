@@ -31,18 +31,18 @@ public class KnownParameters {
 
   @ServerRequestFilter
   public void refuseUnknown(ContainerRequestContext request, ResourceInfo resource) {
-    Set<String> given = request.getUriInfo().getQueryParameters().keySet();
+    Map<String, List<String>> given = request.getUriInfo().getQueryParameters();
     Method method = resource.getResourceMethod();
     if (given.isEmpty() || method == null || method.isAnnotationPresent(ReadsQuery.class)) {
       return;
     }
     Set<String> names = known.computeIfAbsent(method, KnownParameters::declared);
     List<Fault> faults = new ArrayList<>();
-    for (String name : given) {
+    for (Map.Entry<String, List<String>> parameter : given.entrySet()) {
+      String name = parameter.getKey();
       if (!names.contains(name)) {
         faults.add(fault(name, names));
-      } else if (!PAGING.contains(name)
-          && request.getUriInfo().getQueryParameters().get(name).contains("")) {
+      } else if (!PAGING.contains(name) && parameter.getValue().contains("")) {
         // the framework hands it over as if it were not there
         faults.add(Fault.ofParameter(name, FaultCode.MISSING, "It has no value.").found(""));
       }
