@@ -27,10 +27,11 @@ import org.standoff.kit.hold.HoldWish;
 public record HoldTold(
     @Schema(
             description = "The desk's own name for it; no two holds of a desk have the same",
-            examples = "saltlight-2027-06")
+            examples = "saltlight-2027-06",
+            pattern = Texts.NAME)
         @NotBlank
         @Size(max = 64)
-        @Pattern(regexp = Texts.NAME)
+        @Pattern(regexp = Texts.ONE_LINE)
         String reference,
     @Schema(
             description =

@@ -28,10 +28,10 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  */
 @Schema(name = "HouseTold", description = "What a house tells of itself")
 public record HouseTold(
-    @Schema(description = "Its name for people", examples = "Quillmoor Store")
+    @Schema(description = "Its name for people", examples = "Quillmoor Store", pattern = Texts.NAME)
         @NotBlank
         @Size(max = 120)
-        @Pattern(regexp = Texts.NAME)
+        @Pattern(regexp = Texts.ONE_LINE)
         String title,
     @Schema(
             description =

@@ -6,7 +6,7 @@ final class Texts {
   /** No control character, and no half of a surrogate pair, which is no text in UTF-8. */
   static final String ONE_LINE = "[^\\x00-\\x1f\\x7f-\\x9f\\ud800-\\udfff]*";
 
-  /** The same, and not blank. */
+  /** The same, and not blank: as the description says it of what is checked in two steps. */
   static final String NAME = "(?=.*\\S)" + ONE_LINE;
 
   /** As in one line, with tabs and ends of lines. */
