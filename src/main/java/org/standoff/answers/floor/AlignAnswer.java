@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import org.standoff.advice.Caution;
 import org.standoff.answers.Basis;
 import org.standoff.answers.Coordinates;
-import org.standoff.answers.Position;
 import org.standoff.floor.DelayStrategy;
 
 /**
@@ -93,6 +92,6 @@ public record AlignAnswer(
       double levelDifferenceDb,
       double leadMs,
       double leadSamples,
-      Position leftEqualM,
-      Position rightEqualM) {}
+      Coordinates leftEqualM,
+      Coordinates rightEqualM) {}
 }

@@ -27,8 +27,6 @@ final class RemediesResolver {
 
   private static final ItemId USUAL_MATERIAL = new ItemId("core", "drape-heavy");
   private static final double USUAL_AREA_M2 = 30;
-  private static final String BARRIER_ASSUMED = "a barrier at hand is taken as %s";
-  private static final String MATERIAL_ASSUMED = "absorbing material at hand is taken as %s";
 
   private final References references;
   private final AskedRemedies asked;
@@ -70,12 +68,7 @@ final class RemediesResolver {
     return new LinkedHashSet<>(named);
   }
 
-  /**
-   * What may be tried. What is told is resolved even where nothing is looked for, so that no fault
-   * passes unseen.
-   */
-  RemedyOptions options(Set<String> lookedFor) {
-    boolean looks = !lookedFor.isEmpty();
+  RemedyOptions options() {
     RemedyOptions usual = RemedyOptions.USUAL;
     double lossDb =
         asked.wantedLossDb() == null ? AimLimits.USUAL_WANTED_LOSS_DB : asked.wantedLossDb();
@@ -84,23 +77,24 @@ final class RemediesResolver {
         asked.closerShare() == null ? usual.closerShare() : asked.closerShare(),
         asked.leastDistanceM() == null ? usual.leastDistanceM() : asked.leastDistanceM(),
         asked.softerDb() == null ? usual.softerDb() : asked.softerDb(),
-        atHand(looks, asked.barrier(), "/barrier", USUAL_BARRIER, BARRIER_ASSUMED),
-        lining(looks));
+        atHand(asked.barrier(), "/barrier", USUAL_BARRIER, "a barrier at hand is taken as %s"),
+        lining());
   }
 
-  private Optional<Lining> lining(boolean looks) {
+  private Optional<Lining> lining() {
     double areaM2 = asked.materialAreaM2() == null ? USUAL_AREA_M2 : asked.materialAreaM2();
-    return atHand(looks, asked.material(), "/material", USUAL_MATERIAL, MATERIAL_ASSUMED)
+    return atHand(
+            asked.material(),
+            "/material",
+            USUAL_MATERIAL,
+            "absorbing material at hand is taken as %s")
         .map(of -> new Lining(of.title(), areaM2, of.absorption()));
   }
 
   private Optional<Barrier> atHand(
-      boolean looks, @Nullable JsonNode told, String member, ItemId usual, String words) {
+      @Nullable JsonNode told, String member, ItemId usual, String words) {
     if (told != null) {
       return references.resolve(Barrier.class, told, POINTER + member).map(Resolved::item);
-    }
-    if (!looks) {
-      return Optional.empty();
     }
     Optional<Barrier> found = references.catalogue().find(Barrier.class, usual).map(Item::value);
     found.ifPresent(one -> floor.assumptions().add(words, one.id()));

@@ -1,5 +1,6 @@
 package org.standoff.answers.settings;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,7 +15,7 @@ import org.standoff.chain.Settings;
  *
  * @param question for the core
  * @param played the source as played
- * @param candidates to be ranked
+ * @param microphones to be ranked
  * @param doubles the doubled sources; empty without
  * @param given settings to compare on the one microphone, in the order of the question
  * @param preampId of the preamp
@@ -24,7 +25,7 @@ import org.standoff.chain.Settings;
 record ResolvedSettingsQuestion(
     Question question,
     Played played,
-    Candidates candidates,
+    Collection<Microphone> microphones,
     List<Doubled> doubles,
     List<Given> given,
     String preampId,

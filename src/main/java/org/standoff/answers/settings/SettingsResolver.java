@@ -23,8 +23,6 @@ import org.standoff.answers.Resolved;
 import org.standoff.answers.Styles;
 import org.standoff.answers.ToldLevel;
 import org.standoff.answers.ToldLevels;
-import org.standoff.answers.kit.AvailableIn;
-import org.standoff.answers.kit.FreeMicrophones;
 import org.standoff.catalogue.NearMiss;
 import org.standoff.chain.Microphone;
 import org.standoff.chain.Preamp;
@@ -33,14 +31,11 @@ import org.standoff.chain.Preamp;
 final class SettingsResolver {
   private final References references;
   private final SettingsQuestion asked;
-  private final FreeMicrophones freeMicrophones;
   private final Assumptions assumptions = new Assumptions();
 
-  private SettingsResolver(
-      References references, SettingsQuestion asked, FreeMicrophones freeMicrophones) {
+  private SettingsResolver(References references, SettingsQuestion asked) {
     this.references = references;
     this.asked = asked;
-    this.freeMicrophones = freeMicrophones;
   }
 
   /**
@@ -48,9 +43,8 @@ final class SettingsResolver {
    *
    * @throws org.standoff.answers.UnanswerableQuestion with every fault that was found
    */
-  static ResolvedSettingsQuestion resolve(
-      References references, SettingsQuestion asked, FreeMicrophones freeMicrophones) {
-    return new SettingsResolver(references, asked, freeMicrophones).resolve();
+  static ResolvedSettingsQuestion resolve(References references, SettingsQuestion asked) {
+    return new SettingsResolver(references, asked).resolve();
   }
 
   private ResolvedSettingsQuestion resolve() {
@@ -67,14 +61,13 @@ final class SettingsResolver {
             asked.wantedHeadroomDb(),
             asked.targetPeakDbfs());
     MicrophonesResolver microphones = new MicrophonesResolver(references, asked, assumptions);
-    Collection<Microphone> named = microphones.candidates();
-    Candidates candidates = candidates(named);
+    Collection<Microphone> candidates = microphones.candidates();
     Optional<Resolved<Room>> room = room(style);
     List<Neighbour> neighbours =
         new NeighboursResolver(references, assumptions).resolve(asked.neighbours());
     List<PlayedAt> doubles = doubles();
     List<ResolvedSettingsQuestion.Given> given =
-        preamp.map(p -> microphones.given(named, p.item())).orElse(List.of());
+        preamp.map(p -> microphones.given(candidates, p.item())).orElse(List.of());
     played.ifPresent(this::checkCompanions);
     // every reference has been looked at by now, so that one round trip tells all faults
     references.refuseFaulty();
@@ -94,18 +87,6 @@ final class SettingsResolver {
         preamp.get().id(),
         room.map(Resolved::id),
         assumptions);
-  }
-
-  private Candidates candidates(Collection<Microphone> named) {
-    AvailableIn available = asked.available();
-    if (available == null) {
-      return Candidates.all(named);
-    }
-    int wanted = asked.secondMicrophone() == null ? 1 : 2;
-    return freeMicrophones
-        .find(references, available, named.stream().map(Microphone::id).toList(), "/available")
-        .map(free -> Candidates.free(named, free, wanted))
-        .orElseGet(() -> Candidates.all(named));
   }
 
   private Question question(

@@ -30,13 +30,10 @@ public class ClassPathPacks implements PackSource {
     this.anchor = anchor;
   }
 
-  /**
-   * What was started with comes after all folders, which can bring a newer version of it, but
-   * before what is published, which takes the place of nothing.
-   */
+  /** What was started with comes last, so that a folder can bring a newer version of it. */
   @Override
   public int order() {
-    return PackSource.PUBLISHED_ORDER - 1;
+    return Integer.MAX_VALUE;
   }
 
   @Override

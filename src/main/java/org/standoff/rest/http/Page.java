@@ -15,8 +15,7 @@ import org.jspecify.annotations.Nullable;
 public record Page<T>(
     @Schema(description = "What stands on this page") List<T> items,
     @Schema(description = "What to send as page_token for the next page; absent at the end")
-        @Nullable String nextPageToken)
-    implements Paged {
+        @Nullable String nextPageToken) {
 
   public Page {
     items = List.copyOf(items);

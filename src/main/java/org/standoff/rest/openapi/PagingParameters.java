@@ -61,9 +61,8 @@ public class PagingParameters implements OASFilter {
                 + " counts as that",
             OASFactory.createSchema()
                 .addType(Schema.SchemaType.INTEGER)
-                .format("int32")
                 .minimum(BigDecimal.ONE)
-                .maximum(BigDecimal.valueOf(PageRequest.LARGEST_ASKED))
+                .maximum(BigDecimal.valueOf(Integer.MAX_VALUE))
                 .defaultValue(PageRequest.DEFAULT_SIZE)));
     parameters.add(
         parameter(

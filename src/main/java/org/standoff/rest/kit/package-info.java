@@ -1,2 +1,0 @@
-/** Kit over HTTP: what has an owner and a date. */
-package org.standoff.rest.kit;
