@@ -7,8 +7,10 @@ import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
+import jakarta.ws.rs.core.MediaType;
 import org.jboss.logging.Logger;
 import org.jboss.logging.MDC;
+import org.jspecify.annotations.Nullable;
 import org.standoff.rest.problem.ProblemType;
 import org.standoff.rest.problem.Problems;
 import org.standoff.rest.problem.RequestId;
@@ -43,9 +45,14 @@ public class FrontDoor {
     if (declaredBytes(request) > BodyLimit.BYTES) {
       request.response().headers().set(HttpHeaders.CONNECTION, "close");
       problems.send(request, ProblemType.TOO_LARGE, BodyLimit.message());
-      return;
+    } else if (!isMediaType(request.request().getHeader(HttpHeaders.CONTENT_TYPE))) {
+      problems.send(
+          request,
+          ProblemType.UNSUPPORTED_MEDIA_TYPE,
+          ProblemType.UNSUPPORTED_MEDIA_TYPE.meaning());
+    } else {
+      request.next();
     }
-    request.next();
   }
 
   private void fail(RoutingContext request) {
@@ -70,6 +77,15 @@ public class FrontDoor {
     headers.set("X-Content-Type-Options", "nosniff");
     headers.set("Referrer-Policy", "no-referrer");
     headers.set("Content-Security-Policy", "default-src 'none'; frame-ancestors 'none'");
+  }
+
+  /** The framework calls what is no media type a fault of its own. */
+  private static boolean isMediaType(@Nullable String contentType) {
+    try {
+      return contentType == null || MediaType.valueOf(contentType) != null;
+    } catch (IllegalArgumentException unreadable) {
+      return false;
+    }
   }
 
   private static long declaredBytes(RoutingContext request) {

@@ -131,6 +131,19 @@ class EveryFailureIsAProblemTest {
   }
 
   @Test
+  void aContentTypeThatIsNoMediaTypeIs415() throws IOException {
+    String answer =
+        RawHttp.send(
+            RestAssured.port,
+            "POST /probe HTTP/1.1",
+            "Content-Type: garbage",
+            "Content-Length: 2",
+            "",
+            "{}");
+    assertThat(answer).startsWith("HTTP/1.1 415").contains("application/problem+json");
+  }
+
+  @Test
   void whatFailsWithinIs500AndKeepsItsSecrets() {
     problem(given().get("/probe/failure"), 500, "INTERNAL").body(not(containsString("secret")));
   }
