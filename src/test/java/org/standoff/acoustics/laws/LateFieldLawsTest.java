@@ -52,11 +52,11 @@ class LateFieldLawsTest {
 
   /**
    * Direct sound, image sources to order n and the late field after them add to the same level
-   * whatever n is: nothing is counted twice. The bounds are derived from the images themselves: of
-   * 20,000 pairs of places the worst are 0.94, 1.17 and 1.36 dB off.
+   * whatever n is: nothing is counted twice. The bounds are those of the places that this seed
+   * gives; of 20,000 pairs of places in this hall the worst were 0.94, 1.17 and 1.36 dB off.
    */
   @ParameterizedTest
-  @CsvSource({"0.1, 1.0", "0.15, 1.2", "0.25, 1.4"})
+  @CsvSource({"0.1, 0.8", "0.15, 1.0", "0.25, 1.4"})
   void reflectionsMoveFromTheLateFieldToTheImagesWithoutLoss(
       double meanAbsorption, double singlePlaceDb) {
     Random random = new Random(34);
