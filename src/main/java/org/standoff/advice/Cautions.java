@@ -43,19 +43,8 @@ public final class Cautions {
   /** Cautions about a microphone on the line of the question. */
   public static List<Caution> ofMicrophone(Question question, Microphone microphone) {
     List<Caution> cautions = new ArrayList<>();
-    if (microphone.powering().need() == Powering.Need.NONE_AND_NEVER
-        || microphone.transducer() == Transducer.PASSIVE_RIBBON) {
-      cautions.add(
-          new Caution(
-              "phantom-on-passive-ribbon",
-              "high",
-              microphone.id(),
-              "phantom on a miswired, unbalanced or patched line can destroy a passive ribbon",
-              "a correctly wired balanced line carries the same voltage on both legs; a fault does"
-                  + " not",
-              "phantom off in the whole bank, wait ten seconds or more, then patch; mute monitors"
-                  + " first; never through a jackfield that shorts pins on insertion",
-              LOCAL));
+    if (suffersFromPhantom(microphone)) {
+      cautions.add(phantom(microphone));
     } else if (microphone.powering().need() == Powering.Need.P48
         && question.preamp().phantomBankSize() > 1) {
       cautions.add(
@@ -84,6 +73,28 @@ public final class Cautions {
               LOCAL));
     }
     return cautions;
+  }
+
+  /** Cautions about a microphone on whatever line it will hang. */
+  public static List<Caution> ofPowering(Microphone microphone) {
+    return suffersFromPhantom(microphone) ? List.of(phantom(microphone)) : List.of();
+  }
+
+  private static boolean suffersFromPhantom(Microphone microphone) {
+    return microphone.powering().need() == Powering.Need.NONE_AND_NEVER
+        || microphone.transducer() == Transducer.PASSIVE_RIBBON;
+  }
+
+  private static Caution phantom(Microphone microphone) {
+    return new Caution(
+        "phantom-on-passive-ribbon",
+        "high",
+        microphone.id(),
+        "phantom on a miswired, unbalanced or patched line can destroy a passive ribbon",
+        "a correctly wired balanced line carries the same voltage on both legs; a fault does not",
+        "phantom off in the whole bank, wait ten seconds or more, then patch; mute monitors first;"
+            + " never through a jackfield that shorts pins on insertion",
+        LOCAL);
   }
 
   /**

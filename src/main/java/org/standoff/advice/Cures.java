@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.standoff.acoustics.Radiator;
-import org.standoff.chain.SignalChain;
 import org.standoff.chain.Stage;
 
 /** What would give the headroom that even the best settings leave missing. */
@@ -43,10 +42,7 @@ public final class Cures {
   private static Cure at(Stage stage, double shortDb, Assessor assessor, Assessment chosen) {
     return switch (stage) {
       case ELECTRONICS -> {
-        double bears =
-            new SignalChain(chosen.microphone(), assessor.question().preamp())
-                .bears(chosen.settings().pad())
-                .db();
+        double bears = chosen.microphone().bears(chosen.settings().pad()).db();
         yield new Cure(
             "another-microphone",
             OptionalDouble.empty(),

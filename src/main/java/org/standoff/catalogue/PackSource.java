@@ -9,6 +9,9 @@ import java.util.List;
  */
 public interface PackSource {
 
+  /** Order of what others publish: after everything that was started with. */
+  int PUBLISHED_ORDER = Integer.MAX_VALUE;
+
   /**
    * What is there now; asked often, so it looks at files without reading them.
    *
@@ -26,11 +29,18 @@ public interface PackSource {
    *
    * @param packs its packs
    * @param findings what concerns none of them
+   * @param withdrawn names of packs that were there and were taken back on purpose: they go at
+   *     once, where a pack that is merely missing stays in use
    */
-  record Listing(List<PackFiles> packs, List<Finding> findings) {
+  record Listing(List<PackFiles> packs, List<Finding> findings, List<String> withdrawn) {
     public Listing {
       packs = List.copyOf(packs);
       findings = List.copyOf(findings);
+      withdrawn = List.copyOf(withdrawn);
+    }
+
+    public Listing(List<PackFiles> packs, List<Finding> findings) {
+      this(packs, findings, List.of());
     }
   }
 

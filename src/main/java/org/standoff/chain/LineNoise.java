@@ -37,14 +37,23 @@ public final class LineNoise {
   }
 
   private static double microphoneDba(SignalChain chain, Settings settings) {
-    OptionalDouble stated = settings.pattern().selfNoiseDba();
-    if (stated.isPresent()) {
-      return stated.getAsDouble() + settings.pad().beforeElectronicsDb();
-    }
-    return Volts.asSplDb(
-            settings.pattern().sensitivityMvPerPa(),
-            ThermalNoise.dbu(chain.microphone().sourceImpedanceOhm()))
-        + AWeighting.whiteNoiseDb();
+    double own = ownDba(chain.microphone(), settings.pattern());
+    return settings.pattern().selfNoiseDba().isPresent()
+        ? own + settings.pad().beforeElectronicsDb()
+        : own;
+  }
+
+  /**
+   * Noise of a microphone by itself with its pads out, as a sound level, in dB(A): as stated, or of
+   * a passive one the thermal noise of its source impedance.
+   */
+  public static double ownDba(Microphone microphone, PatternFigures pattern) {
+    OptionalDouble stated = pattern.selfNoiseDba();
+    return stated.isPresent()
+        ? stated.getAsDouble()
+        : Volts.asSplDb(
+                pattern.sensitivityMvPerPa(), ThermalNoise.dbu(microphone.sourceImpedanceOhm()))
+            + AWeighting.whiteNoiseDb();
   }
 
   /**

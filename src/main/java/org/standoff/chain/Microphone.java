@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.standoff.acoustics.Octaves;
+import org.standoff.acoustics.RmsSpl;
 
 /**
  * A microphone as its sheet describes it.
@@ -55,5 +56,29 @@ public record Microphone(
     highPasses = List.copyOf(highPasses);
     outputs = List.copyOf(outputs);
     basisOf = Map.copyOf(basisOf);
+  }
+
+  /**
+   * The rms level of the sine that it bears with a pad: a pad ahead of the electronics lifts it, at
+   * most to the capsule's own limit; one behind them changes nothing.
+   */
+  public RmsSpl bears(Pad pad) {
+    double limit = maximumSpl.level().db();
+    double lifted = limit + pad.beforeElectronicsDb();
+    if (capsuleLimitDbSpl.isPresent()) {
+      lifted = Math.min(lifted, Math.max(limit, capsuleLimitDbSpl.getAsDouble()));
+    }
+    return new RmsSpl(lifted);
+  }
+
+  /** The greatest of such levels, whichever of its pads that takes. */
+  public RmsSpl bearsAtMost() {
+    return new RmsSpl(
+        pads.stream().mapToDouble(pad -> bears(pad).db()).reduce(bears(Pad.OUT).db(), Math::max));
+  }
+
+  /** Every pattern of every output. */
+  public List<PatternFigures> patterns() {
+    return outputs.stream().flatMap(output -> output.patterns().stream()).toList();
   }
 }

@@ -11,19 +11,6 @@ import org.standoff.acoustics.RmsSpl;
  */
 public record SignalChain(Microphone microphone, Preamp preamp) {
 
-  /**
-   * The rms level of the sine that the microphone bears with a pad: a pad ahead of the electronics
-   * lifts it, at most to the capsule's own limit; one behind them changes nothing.
-   */
-  public RmsSpl bears(Pad pad) {
-    double limit = microphone.maximumSpl().level().db();
-    double lifted = limit + pad.beforeElectronicsDb();
-    if (microphone.capsuleLimitDbSpl().isPresent()) {
-      lifted = Math.min(lifted, Math.max(limit, microphone.capsuleLimitDbSpl().getAsDouble()));
-    }
-    return new RmsSpl(lifted);
-  }
-
   /** What the preamp's input takes off, in dB, ≤ 0; 0 where its impedance is not known. */
   public double loadingDb() {
     return preamp.inputImpedanceOhm().isPresent()
@@ -69,7 +56,7 @@ public record SignalChain(Microphone microphone, Preamp preamp) {
     double out = behindInput + gain.setDb();
     Headrooms headrooms =
         new Headrooms(
-            bears(settings.pad()).sinePeak().db() - peak.db() - atElectronics,
+            microphone.bears(settings.pad()).sinePeak().db() - peak.db() - atElectronics,
             preamp.maximumInputDbu() - input,
             preamp.maximumOutputDbu() - out,
             preamp.fullScaleDbu() - out);

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Path;
+import java.util.List;
 import org.jboss.logging.Logger;
 
 /**
@@ -19,7 +20,13 @@ public final class Main {
   private static final Logger LOG = Logger.getLogger(Main.class);
 
   public static void main(String... args) throws IOException {
+    if (args.length > 0 && args[0].equals(TokenCommand.NAME)) {
+      System.exit(TokenCommand.run(List.of(args).subList(1, args.length), System.out, System.err));
+    }
     StartSettings settings = StartSettings.read();
+    if (settings.tokenKeys().isEmpty()) {
+      takeOwnKeys(settings.dataFolder());
+    }
     if (settings.jdbcUrl().isEmpty()) {
       int port = freePort();
       EmbeddedDatabase.settings(port).forEach(System::setProperty);
@@ -29,6 +36,16 @@ public final class Main {
       starter.start();
     }
     Quarkus.run(args);
+  }
+
+  /** Without them every token is refused, and what needs no token goes on. */
+  private static void takeOwnKeys(Path folder) {
+    try {
+      String file = TokenKeys.in(folder).publicKeyFile().toUri().toString();
+      System.setProperty(StartSettings.TOKEN_KEYS, file);
+    } catch (KeysUnavailable unavailable) {
+      LOG.error(unavailable.getMessage());
+    }
   }
 
   private static void startDatabase(Path folder, int port) {

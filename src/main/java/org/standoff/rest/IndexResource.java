@@ -34,6 +34,8 @@ public class IndexResource {
           new Link("item", "/v1/floor/aim", "How microphones are best aimed"),
           new Link("item", "/v1/floor/room", "What a room does"),
           new Link("item", "/v1/floor/exposure", "What a day does to the ears at each seat"),
+          new Link("item", "/v1/houses", "Rental houses, their units and their packs"),
+          new Link("item", "/v1/availability", "Which units are free in a period, and where"),
           new Link("license", "https://www.apache.org/licenses/LICENSE-2.0", "Apache-2.0"));
 
   /**

@@ -213,7 +213,34 @@ enum Question {
           .with("material", "core/drape-heavy")
           .with("material_area_m2", List.of(10, 20))
           .with("temperature_c", 18)
-          .with("relative_humidity_percent", 40));
+          .with("relative_humidity_percent", 40)),
+
+  SETTINGS_FROM_FREE_KIT(
+      Ask.settings()
+          .with("source", "core/violin")
+          .with("placement", "spot")
+          .with("distance_m", 0.5)
+          .with("pack", "boathouse")
+          .with("preamp", "boathouse/recorder")
+          .with(
+              "available",
+              Map.of(
+                  "from", "2027-06-11T10:00:00+02:00",
+                  "to", "2027-06-14T11:00:00+02:00",
+                  "houses", List.of("ostrel-hire", "vennick-loan-store")))),
+
+  KIT_OF_TWO_HOUSES(
+      Ask.at("/v1/availability")
+          .with("from", "2027-06-11T10:00:00+02:00")
+          .with("to", "2027-06-14T11:00:00+02:00")
+          .with("houses", List.of("ostrel-hire", "vennick-loan-store"))
+          .with(
+              "lines",
+              List.of(
+                  Map.of("microphone", "boathouse/sdc-omni-1", "quantity", 2, "matched", true),
+                  Map.of("microphone", "boathouse/clip-sup-1", "quantity", 30),
+                  Map.of("microphone", "boathouse/rib-8-1")))
+          .with("substitute_count", 4));
 
   private final Ask ask;
 

@@ -16,11 +16,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.standoff.fixture.Ask;
 import org.standoff.fixture.EmbeddedDatabaseResource;
+import org.standoff.fixture.ScenarioHouses;
 
 /**
  * Good questions, spoilt at random places in random ways (seeded, so that a failure comes again):
@@ -61,6 +63,11 @@ class SpoiltQuestionsTest {
           NODES.arrayNode().add(NODES.arrayNode()),
           NODES.objectNode(),
           NODES.objectNode().put("x", 1));
+
+  @BeforeEach
+  void standTheHousesOfTheDemo() {
+    ScenarioHouses.ofTheExamples();
+  }
 
   @ParameterizedTest
   @EnumSource(Question.class)

@@ -2,12 +2,15 @@ package org.standoff.kit;
 
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.notNullValue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.QuarkusTestProfile;
 import io.quarkus.test.junit.TestProfile;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The service starts although the server that it was given does not answer, and says so. */
 @QuarkusTest
@@ -23,6 +26,19 @@ class DatabaseDownTest {
         .body("status", equalTo("UP"))
         .body("checks.find { it.name == 'database' }.data.server", equalTo("down"))
         .body("checks.find { it.name == 'database' }.data.tables", equalTo("not ready"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"/v1/houses", "/v1/houses/x", "/v1/houses/x/units", "/v1/houses/x/units/y"})
+  void kitIsUnavailableForAWhileAndTheCatalogueIsNot(String path) {
+    given()
+        .get(path)
+        .then()
+        .statusCode(503)
+        .contentType("application/problem+json")
+        .header("Retry-After", notNullValue());
+    given().get("/v1/microphones/core/dyn-card-1").then().statusCode(200);
   }
 
   /** Port 1 is reserved by IANA for a service that nobody runs. */

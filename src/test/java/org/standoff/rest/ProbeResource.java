@@ -22,6 +22,7 @@ import org.standoff.rest.http.CacheFor;
 import org.standoff.rest.http.Page;
 import org.standoff.rest.http.PageRequest;
 import org.standoff.rest.http.ReadsQuery;
+import org.standoff.rest.http.Retiring;
 import org.standoff.rest.json.Batch;
 import org.standoff.rest.json.RequestReader;
 import org.standoff.rest.problem.RequestId;
@@ -86,6 +87,15 @@ public class ProbeResource {
   @Operation(hidden = true)
   public String number(@QueryParam("count") int count) {
     return String.valueOf(count);
+  }
+
+  @GET
+  @Path("/retiring")
+  @Deprecated
+  @Retiring(since = "2027-01-31", until = "2028-01-31", instead = "/probe/items")
+  @Operation(hidden = true)
+  public String retiring() {
+    return "soon gone";
   }
 
   @GET

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.standoff.advice.Caution;
 import org.standoff.answers.Basis;
 import org.standoff.answers.Coordinates;
+import org.standoff.answers.Position;
 import org.standoff.floor.DelayStrategy;
 
 /**
@@ -92,6 +93,6 @@ public record AlignAnswer(
       double levelDifferenceDb,
       double leadMs,
       double leadSamples,
-      Coordinates leftEqualM,
-      Coordinates rightEqualM) {}
+      Position leftEqualM,
+      Position rightEqualM) {}
 }

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.standoff.acoustics.Point3;
 import org.standoff.answers.AnswerContext;
 import org.standoff.answers.Coordinates;
+import org.standoff.answers.Position;
 import org.standoff.answers.QuestionFault;
 import org.standoff.answers.References;
 import org.standoff.catalogue.NearMiss;
@@ -162,8 +163,8 @@ public class AlignAnswers {
             pair.levelDifferenceDb(),
             pair.leadMs(),
             pair.leadSamples(),
-            Coordinates.of(pair.leftEqual()),
-            Coordinates.of(pair.rightEqual())));
+            Position.of(pair.leftEqual()),
+            Position.of(pair.rightEqual())));
   }
 
   private static AlignAnswer.ArrivalLine arrival(AlignedMicrophone microphone) {

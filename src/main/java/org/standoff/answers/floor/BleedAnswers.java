@@ -34,7 +34,7 @@ public class BleedAnswers {
     FloorCost.refuseMatrix(references, floor.plan(), order);
     RemediesResolver resolver = new RemediesResolver(references, asked.remedies(), floor);
     Set<String> remedied = resolver.microphones(order);
-    RemedyOptions options = remedied.isEmpty() ? RemedyOptions.USUAL : resolver.options();
+    RemedyOptions options = resolver.options(remedied);
     references.refuseFaulty();
     BleedMatrix matrix = BleedMatrix.of(floor.plan(), order);
     BleedViews views = new BleedViews(matrix, Boolean.TRUE.equals(asked.octaves()));

@@ -27,6 +27,8 @@ final class RemediesResolver {
 
   private static final ItemId USUAL_MATERIAL = new ItemId("core", "drape-heavy");
   private static final double USUAL_AREA_M2 = 30;
+  private static final String BARRIER_ASSUMED = "a barrier at hand is taken as %s";
+  private static final String MATERIAL_ASSUMED = "absorbing material at hand is taken as %s";
 
   private final References references;
   private final AskedRemedies asked;
@@ -68,7 +70,12 @@ final class RemediesResolver {
     return new LinkedHashSet<>(named);
   }
 
-  RemedyOptions options() {
+  /**
+   * What may be tried. What is told is resolved even where nothing is looked for, so that no fault
+   * passes unseen.
+   */
+  RemedyOptions options(Set<String> lookedFor) {
+    boolean looks = !lookedFor.isEmpty();
     RemedyOptions usual = RemedyOptions.USUAL;
     double lossDb =
         asked.wantedLossDb() == null ? AimLimits.USUAL_WANTED_LOSS_DB : asked.wantedLossDb();
@@ -77,24 +84,23 @@ final class RemediesResolver {
         asked.closerShare() == null ? usual.closerShare() : asked.closerShare(),
         asked.leastDistanceM() == null ? usual.leastDistanceM() : asked.leastDistanceM(),
         asked.softerDb() == null ? usual.softerDb() : asked.softerDb(),
-        atHand(asked.barrier(), "/barrier", USUAL_BARRIER, "a barrier at hand is taken as %s"),
-        lining());
+        atHand(looks, asked.barrier(), "/barrier", USUAL_BARRIER, BARRIER_ASSUMED),
+        lining(looks));
   }
 
-  private Optional<Lining> lining() {
+  private Optional<Lining> lining(boolean looks) {
     double areaM2 = asked.materialAreaM2() == null ? USUAL_AREA_M2 : asked.materialAreaM2();
-    return atHand(
-            asked.material(),
-            "/material",
-            USUAL_MATERIAL,
-            "absorbing material at hand is taken as %s")
+    return atHand(looks, asked.material(), "/material", USUAL_MATERIAL, MATERIAL_ASSUMED)
         .map(of -> new Lining(of.title(), areaM2, of.absorption()));
   }
 
   private Optional<Barrier> atHand(
-      @Nullable JsonNode told, String member, ItemId usual, String words) {
+      boolean looks, @Nullable JsonNode told, String member, ItemId usual, String words) {
     if (told != null) {
       return references.resolve(Barrier.class, told, POINTER + member).map(Resolved::item);
+    }
+    if (!looks) {
+      return Optional.empty();
     }
     Optional<Barrier> found = references.catalogue().find(Barrier.class, usual).map(Item::value);
     found.ifPresent(one -> floor.assumptions().add(words, one.id()));

@@ -43,7 +43,6 @@ import org.standoff.chain.Microphone;
 import org.standoff.chain.Preamp;
 import org.standoff.chain.Reading;
 import org.standoff.chain.Settings;
-import org.standoff.chain.SignalChain;
 
 /** Answers headroom questions: the chain alone, at told settings. */
 @ApplicationScoped
@@ -235,7 +234,7 @@ public class HeadroomAnswers {
   private static HeadroomAnswer.Terms terms(Assessment assessment, Preamp preamp) {
     Reading reading = assessment.levels().loudest();
     return new HeadroomAnswer.Terms(
-        new SignalChain(assessment.microphone(), preamp).bears(assessment.settings().pad()).db(),
+        assessment.microphone().bears(assessment.settings().pad()).db(),
         reading.peak().asSine().db(),
         reading.riseAtElectronicsDb(),
         reading.microphoneOutputDbu(),

@@ -1,6 +1,5 @@
 package org.standoff.answers.settings;
 
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,7 +14,7 @@ import org.standoff.chain.Settings;
  *
  * @param question for the core
  * @param played the source as played
- * @param microphones to be ranked
+ * @param candidates to be ranked
  * @param doubles the doubled sources; empty without
  * @param given settings to compare on the one microphone, in the order of the question
  * @param preampId of the preamp
@@ -25,7 +24,7 @@ import org.standoff.chain.Settings;
 record ResolvedSettingsQuestion(
     Question question,
     Played played,
-    Collection<Microphone> microphones,
+    Candidates candidates,
     List<Doubled> doubles,
     List<Given> given,
     String preampId,

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.standoff.acoustics.Octave;
 import org.standoff.acoustics.Validity;
 import org.standoff.advice.Advice;
@@ -23,11 +24,13 @@ import org.standoff.advice.OneInput;
 import org.standoff.advice.Question;
 import org.standoff.advice.Ranked;
 import org.standoff.advice.Reasons;
+import org.standoff.advice.Refusal;
 import org.standoff.answers.AnswerContext;
 import org.standoff.answers.Basis;
 import org.standoff.answers.Played;
 import org.standoff.answers.Range;
 import org.standoff.answers.References;
+import org.standoff.answers.kit.FreeMicrophones;
 import org.standoff.chain.Microphone;
 import org.standoff.chain.Settings;
 import org.standoff.floor.StandBalance;
@@ -39,36 +42,43 @@ public class SettingsAnswers {
   public static final int MOST_WHY_NOT = 50;
 
   private final AnswerContext context;
+  private final FreeMicrophones freeMicrophones;
 
-  SettingsAnswers(AnswerContext context) {
+  SettingsAnswers(AnswerContext context, FreeMicrophones freeMicrophones) {
     this.context = context;
+    this.freeMicrophones = freeMicrophones;
   }
 
   /**
    * Answers a question.
    *
    * @throws org.standoff.answers.UnanswerableQuestion with every fault that was found
+   * @throws org.standoff.kit.DatabaseLost where it asks for what is free and the database is gone
    */
   public SettingsAnswer answer(SettingsQuestion asked) {
     References references = context.references();
-    ResolvedSettingsQuestion resolved = SettingsResolver.resolve(references, asked);
+    ResolvedSettingsQuestion resolved =
+        SettingsResolver.resolve(references, asked, freeMicrophones);
     Question question = resolved.question();
     Adviser adviser = new Adviser(question);
-    Advice advice = adviser.advise(resolved.microphones());
+    Candidates candidates = resolved.candidates();
+    Advice advice = adviser.advise(candidates.microphones());
+    List<Refusal> whyNot =
+        Stream.concat(advice.refused().stream(), candidates.notFree().stream()).toList();
     int limit = asked.limit() == null ? SettingsQuestion.USUAL_LIMIT : asked.limit();
     List<Ranked> shown = advice.ranked().stream().limit(limit).toList();
     return new SettingsAnswer(
         asked(resolved),
         adviser.assessor().arrivals().stream().map(SettingsAnswers::atCapsule).toList(),
         shown.stream().map(ranked -> recommendation(adviser, ranked, asked)).toList(),
-        resolved.microphones().size(),
-        advice.refused().stream().limit(MOST_WHY_NOT).toList(),
-        advice.refused().size(),
+        candidates.microphones().size() + candidates.notFree().size(),
+        whyNot.stream().limit(MOST_WHY_NOT).toList(),
+        whyNot.size(),
         resolved.given().stream().map(given -> compared(adviser.assessor(), given)).toList(),
         oneInput(resolved, shown),
         Cautions.ofPlace(question, adviser.assessor().arrivals().get(0)),
         question.placement().custom(),
-        basis(references, resolved));
+        basis(references, resolved).with(candidates.kitRevision()));
   }
 
   private static SettingsAnswer.Asked asked(ResolvedSettingsQuestion resolved) {

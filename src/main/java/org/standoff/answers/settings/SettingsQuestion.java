@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.standoff.acoustics.Dynamic;
 import org.standoff.advice.LinePhantom;
 import org.standoff.answers.ToldLevel;
+import org.standoff.answers.kit.AvailableIn;
 
 /**
  * Which microphone, pattern, pad, filter and gain, for this source, this far away? The record is
@@ -78,6 +79,12 @@ public record SettingsQuestion(
             examples = "core")
         @Size(max = 64)
         @Nullable String pack,
+    @Schema(
+            description =
+                "Choose only from microphones of which enough units are free in a period: one, or"
+                    + " two with second_microphone")
+        @Valid
+        @Nullable AvailableIn available,
     @Schema(description = "Preamp and converter", examples = "core/preamp-16") @NotNull
         JsonNode preamp,
     @Schema(description = "Pads for the lead that are at hand, in dB", examples = "[20]")

@@ -23,6 +23,8 @@ import org.standoff.answers.Resolved;
 import org.standoff.answers.Styles;
 import org.standoff.answers.ToldLevel;
 import org.standoff.answers.ToldLevels;
+import org.standoff.answers.kit.AvailableIn;
+import org.standoff.answers.kit.FreeMicrophones;
 import org.standoff.catalogue.NearMiss;
 import org.standoff.chain.Microphone;
 import org.standoff.chain.Preamp;
@@ -31,11 +33,14 @@ import org.standoff.chain.Preamp;
 final class SettingsResolver {
   private final References references;
   private final SettingsQuestion asked;
+  private final FreeMicrophones freeMicrophones;
   private final Assumptions assumptions = new Assumptions();
 
-  private SettingsResolver(References references, SettingsQuestion asked) {
+  private SettingsResolver(
+      References references, SettingsQuestion asked, FreeMicrophones freeMicrophones) {
     this.references = references;
     this.asked = asked;
+    this.freeMicrophones = freeMicrophones;
   }
 
   /**
@@ -43,8 +48,9 @@ final class SettingsResolver {
    *
    * @throws org.standoff.answers.UnanswerableQuestion with every fault that was found
    */
-  static ResolvedSettingsQuestion resolve(References references, SettingsQuestion asked) {
-    return new SettingsResolver(references, asked).resolve();
+  static ResolvedSettingsQuestion resolve(
+      References references, SettingsQuestion asked, FreeMicrophones freeMicrophones) {
+    return new SettingsResolver(references, asked, freeMicrophones).resolve();
   }
 
   private ResolvedSettingsQuestion resolve() {
@@ -61,13 +67,14 @@ final class SettingsResolver {
             asked.wantedHeadroomDb(),
             asked.targetPeakDbfs());
     MicrophonesResolver microphones = new MicrophonesResolver(references, asked, assumptions);
-    Collection<Microphone> candidates = microphones.candidates();
+    Collection<Microphone> named = microphones.candidates();
+    Candidates candidates = candidates(named);
     Optional<Resolved<Room>> room = room(style);
     List<Neighbour> neighbours =
         new NeighboursResolver(references, assumptions).resolve(asked.neighbours());
     List<PlayedAt> doubles = doubles();
     List<ResolvedSettingsQuestion.Given> given =
-        preamp.map(p -> microphones.given(candidates, p.item())).orElse(List.of());
+        preamp.map(p -> microphones.given(named, p.item())).orElse(List.of());
     played.ifPresent(this::checkCompanions);
     // every reference has been looked at by now, so that one round trip tells all faults
     references.refuseFaulty();
@@ -87,6 +94,18 @@ final class SettingsResolver {
         preamp.get().id(),
         room.map(Resolved::id),
         assumptions);
+  }
+
+  private Candidates candidates(Collection<Microphone> named) {
+    AvailableIn available = asked.available();
+    if (available == null) {
+      return Candidates.all(named);
+    }
+    int wanted = asked.secondMicrophone() == null ? 1 : 2;
+    return freeMicrophones
+        .find(references, available, named.stream().map(Microphone::id).toList(), "/available")
+        .map(free -> Candidates.free(named, free, wanted))
+        .orElseGet(() -> Candidates.all(named));
   }
 
   private Question question(

@@ -7,6 +7,9 @@ import java.util.Optional;
 import org.standoff.answers.Assumptions;
 import org.standoff.answers.QuestionFault;
 import org.standoff.answers.References;
+import org.standoff.answers.kit.AvailableIn;
+import org.standoff.answers.kit.FreeMicrophones;
+import org.standoff.answers.kit.FreeUnits;
 import org.standoff.chain.Microphone;
 import org.standoff.pairs.fit.AtHand;
 
@@ -20,11 +23,23 @@ final class AtHandResolver {
   private final References references;
   private final StereoFitQuestion asked;
   private final Assumptions assumptions;
+  private final FreeMicrophones freeMicrophones;
+  private Optional<String> kitRevision = Optional.empty();
 
-  AtHandResolver(References references, StereoFitQuestion asked, Assumptions assumptions) {
+  AtHandResolver(
+      References references,
+      StereoFitQuestion asked,
+      Assumptions assumptions,
+      FreeMicrophones freeMicrophones) {
     this.references = references;
     this.asked = asked;
     this.assumptions = assumptions;
+    this.freeMicrophones = freeMicrophones;
+  }
+
+  /** State of the kit that what was resolved rests on, where the question asked for it. */
+  Optional<String> kitRevision() {
+    return kitRevision;
   }
 
   List<AtHand> resolve() {
@@ -35,15 +50,18 @@ final class AtHandResolver {
               QuestionFault.Kind.CONTRADICTION,
               "Give microphones or a pack, one of them."));
     }
-    return all().stream().flatMap(one -> allowed(one).stream()).toList();
+    return free(all()).stream().flatMap(one -> allowed(one).stream()).toList();
   }
 
   private List<AtHand> all() {
     if (asked.microphones() != null) {
       return listed(asked.microphones());
     }
-    if (asked.pack() != null) {
-      assumptions.add("of each microphone there are as many as needed, matched");
+    if (asked.pack() != null || asked.available() != null) {
+      assumptions.add(
+          asked.available() == null
+              ? "of each microphone there are as many as needed, matched"
+              : "of each microphone there are as many as are free in the period");
       return references.all(Microphone.class, asked.pack(), "/pack").stream()
           .sorted(Comparator.comparing(Microphone::id))
           .map(microphone -> AtHand.of(microphone, AS_MANY_AS_NEEDED, true))
@@ -64,6 +82,36 @@ final class AtHandResolver {
           .ifPresent(microphone -> found.add(AtHand.of(microphone.item(), count, matched)));
     }
     return found;
+  }
+
+  /** What is left where only units that are free may be used: a matched group before singles. */
+  private List<AtHand> free(List<AtHand> all) {
+    AvailableIn available = asked.available();
+    if (available == null) {
+      return all;
+    }
+    Optional<FreeUnits> free =
+        freeMicrophones.find(
+            references, available, all.stream().map(AtHand::microphoneId).toList(), "/available");
+    kitRevision = free.map(FreeUnits::kitRevision);
+    return free.map(units -> all.stream().flatMap(one -> left(one, units).stream()).toList())
+        .orElse(all);
+  }
+
+  private static Optional<AtHand> left(AtHand one, FreeUnits free) {
+    int group = free.largestGroup(one.microphoneId());
+    boolean matched = group >= USUAL_COUNT && one.matched();
+    int count = Math.min(one.count(), matched ? group : free.freeCount(one.microphoneId()));
+    return count < 1
+        ? Optional.empty()
+        : Optional.of(
+            new AtHand(
+                one.microphoneId(),
+                one.patterns(),
+                one.midSideBody(),
+                count,
+                matched,
+                one.rejectionCapDb()));
   }
 
   /** What is left of a model where only some patterns may be used. */

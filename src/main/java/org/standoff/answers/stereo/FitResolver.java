@@ -16,6 +16,7 @@ import org.standoff.answers.Assumptions;
 import org.standoff.answers.QuestionFault;
 import org.standoff.answers.References;
 import org.standoff.answers.Resolved;
+import org.standoff.answers.kit.FreeMicrophones;
 import org.standoff.pairs.PairLayout;
 import org.standoff.pairs.fit.AtHand;
 import org.standoff.pairs.fit.FitQuestion;
@@ -27,11 +28,14 @@ import org.standoff.pairs.listening.ListeningModel;
 final class FitResolver {
   private final References references;
   private final StereoFitQuestion asked;
+  private final FreeMicrophones freeMicrophones;
   private final Assumptions assumptions = new Assumptions();
 
-  private FitResolver(References references, StereoFitQuestion asked) {
+  private FitResolver(
+      References references, StereoFitQuestion asked, FreeMicrophones freeMicrophones) {
     this.references = references;
     this.asked = asked;
+    this.freeMicrophones = freeMicrophones;
   }
 
   /**
@@ -39,8 +43,9 @@ final class FitResolver {
    *
    * @throws org.standoff.answers.UnanswerableQuestion with every fault that was found
    */
-  static ResolvedFit resolve(References references, StereoFitQuestion asked) {
-    return new FitResolver(references, asked).resolve();
+  static ResolvedFit resolve(
+      References references, StereoFitQuestion asked, FreeMicrophones freeMicrophones) {
+    return new FitResolver(references, asked, freeMicrophones).resolve();
   }
 
   private ResolvedFit resolve() {
@@ -48,7 +53,8 @@ final class FitResolver {
     Optional<Stand> stand =
         new StandResolver(references, asked.stand(), players.players(), assumptions).resolve();
     List<PairLayout> layouts = layouts();
-    List<AtHand> microphones = new AtHandResolver(references, asked, assumptions).resolve();
+    AtHandResolver atHand = new AtHandResolver(references, asked, assumptions, freeMicrophones);
+    List<AtHand> microphones = atHand.resolve();
     List<ListeningModel> models = ListeningModels.placing(references, asked.models(), assumptions);
     Optional<Resolved<Room>> room =
         Rooms.resolve(references, asked.room(), players.roomId(), assumptions);
@@ -73,7 +79,7 @@ final class FitResolver {
             models,
             room.map(Resolved::item),
             air);
-    return new ResolvedFit(question, room, assumptions);
+    return new ResolvedFit(question, room, atHand.kitRevision(), assumptions);
   }
 
   private List<PairLayout> layouts() {

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.standoff.advice.Caution;
 import org.standoff.answers.Basis;
-import org.standoff.answers.Coordinates;
+import org.standoff.answers.Position;
 
 /**
  * The answer to a {@link GeometryQuestion}. Differences are left minus right, time positive when
@@ -204,8 +204,8 @@ public record GeometryAnswer(
   public record CapsuleLine(
       String channel,
       double omniPart,
-      Coordinates positionM,
-      Coordinates fromMiddleM,
+      Position positionM,
+      Position fromMiddleM,
       double azimuthDeg,
       double elevationDeg,
       double fromBarDeg,

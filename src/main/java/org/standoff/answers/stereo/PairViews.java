@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.standoff.acoustics.Point3;
 import org.standoff.acoustics.Polar;
-import org.standoff.answers.Coordinates;
 import org.standoff.answers.OctaveFigures;
+import org.standoff.answers.Position;
 import org.standoff.answers.Resolved;
 import org.standoff.pairs.Capsule;
 import org.standoff.pairs.Channel;
@@ -172,8 +172,8 @@ final class PairViews {
     return new GeometryAnswer.CapsuleLine(
         mark.channel().id(),
         capsule.pattern().omniPart(),
-        Coordinates.of(mark.place()),
-        Coordinates.of(capsule.position()),
+        Position.of(mark.place()),
+        Position.of(capsule.position()),
         mark.aim().azimuthDeg(),
         mark.aim().elevationDeg(),
         mark.fromBarDeg(),

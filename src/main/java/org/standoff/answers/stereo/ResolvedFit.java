@@ -11,6 +11,11 @@ import org.standoff.pairs.fit.FitQuestion;
  *
  * @param question to the core
  * @param room empty where none is asked for
+ * @param kitRevision state of the kit, where the question asked for what is free
  * @param assumptions what was left open and how it was filled
  */
-record ResolvedFit(FitQuestion question, Optional<Resolved<Room>> room, Assumptions assumptions) {}
+record ResolvedFit(
+    FitQuestion question,
+    Optional<Resolved<Room>> room,
+    Optional<String> kitRevision,
+    Assumptions assumptions) {}

@@ -14,6 +14,7 @@ import org.standoff.answers.Basis;
 import org.standoff.answers.QuestionFault;
 import org.standoff.answers.References;
 import org.standoff.answers.Resolved;
+import org.standoff.answers.kit.FreeMicrophones;
 import org.standoff.pairs.SoundOrigin;
 import org.standoff.pairs.fit.FitAnswer;
 import org.standoff.pairs.fit.FitSolution;
@@ -27,10 +28,13 @@ public class StereoFitAnswers {
 
   private final AnswerContext context;
   private final GeometryAnswers geometry;
+  private final FreeMicrophones freeMicrophones;
 
-  StereoFitAnswers(AnswerContext context, GeometryAnswers geometry) {
+  StereoFitAnswers(
+      AnswerContext context, GeometryAnswers geometry, FreeMicrophones freeMicrophones) {
     this.context = context;
     this.geometry = geometry;
+    this.freeMicrophones = freeMicrophones;
   }
 
   /**
@@ -40,7 +44,7 @@ public class StereoFitAnswers {
    */
   public StereoFitAnswer answer(StereoFitQuestion asked) {
     References references = context.references();
-    ResolvedFit resolved = FitResolver.resolve(references, asked);
+    ResolvedFit resolved = FitResolver.resolve(references, asked, freeMicrophones);
     FitAnswer found = PairFit.answer(resolved.question());
     FitViews views = new FitViews(resolved.question());
     UnfitViews unfit = new UnfitViews(resolved.question().layouts());
@@ -52,7 +56,7 @@ public class StereoFitAnswers {
         found.whyNot().stream().limit(MOST_WHY_NOT).map(unfit::of).toList(),
         found.whyNot().size(),
         Cautions.ofStand(resolved.question().stand().heightM()),
-        basis(references, resolved));
+        basis(references, resolved).with(resolved.kitRevision()));
   }
 
   /**
@@ -62,7 +66,7 @@ public class StereoFitAnswers {
    */
   public GeometryAnswer best(StereoFitQuestion asked) {
     References references = context.references();
-    ResolvedFit resolved = FitResolver.resolve(references, asked);
+    ResolvedFit resolved = FitResolver.resolve(references, asked, freeMicrophones);
     FitAnswer found = PairFit.answer(resolved.question());
     if (found.solutions().isEmpty()) {
       references.fault(

@@ -12,6 +12,7 @@ import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
 import org.standoff.acoustics.PatternName;
+import org.standoff.answers.kit.AvailableIn;
 import org.standoff.pairs.Technique;
 
 /** Which pair spreads these players over the loudspeakers? */
@@ -74,6 +75,12 @@ public record StereoFitQuestion(
             examples = "core")
         @Size(max = 64)
         @Nullable String pack,
+    @Schema(
+            description =
+                "Choose only from units that are free in a period; with microphones or a pack, or"
+                    + " from all that the catalogue has")
+        @Valid
+        @Nullable AvailableIn available,
     @Valid @NotNull StereoWish wish,
     @Schema(
             description =

@@ -4,6 +4,7 @@ import io.quarkus.arc.All;
 import io.quarkus.runtime.ShutdownEvent;
 import io.quarkus.runtime.StartupEvent;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.enterprise.event.Observes;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
@@ -36,6 +37,15 @@ public class CatalogueWiring {
             return thread;
           });
 
+  private final Event<Catalogue> changed;
+
+  /**
+   * @param changed tells who wants to know of every new snapshot after the first
+   */
+  CatalogueWiring(Event<Catalogue> changed) {
+    this.changed = changed;
+  }
+
   @Produces
   @Singleton
   LiveCatalogue live(
@@ -57,10 +67,11 @@ public class CatalogueWiring {
     worker.shutdownNow();
   }
 
-  private static void look(CatalogueWatch watch, LiveCatalogue live) {
+  private void look(CatalogueWatch watch, LiveCatalogue live) {
     try {
       if (watch.look()) {
         tell(live.get());
+        changed.fire(live.get());
       }
     } catch (RuntimeException unexpected) {
       // an exception would end the watch for good

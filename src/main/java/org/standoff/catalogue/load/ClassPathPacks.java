@@ -30,10 +30,13 @@ public class ClassPathPacks implements PackSource {
     this.anchor = anchor;
   }
 
-  /** What was started with comes last, so that a folder can bring a newer version of it. */
+  /**
+   * What was started with comes after all folders, which can bring a newer version of it, but
+   * before what is published, which takes the place of nothing.
+   */
   @Override
   public int order() {
-    return Integer.MAX_VALUE;
+    return PackSource.PUBLISHED_ORDER - 1;
   }
 
   @Override

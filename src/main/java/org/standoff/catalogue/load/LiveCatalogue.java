@@ -16,6 +16,7 @@ import org.standoff.catalogue.ItemIndex;
 import org.standoff.catalogue.PackSource;
 import org.standoff.catalogue.PackSource.PackFile;
 import org.standoff.catalogue.PackSource.PackFiles;
+import org.standoff.catalogue.PackStatus;
 
 /**
  * The catalogue that follows its sources. A new snapshot is made aside and swapped whole; readers
@@ -60,6 +61,8 @@ public final class LiveCatalogue implements CurrentCatalogue {
       return current;
     }
     files = read(sight);
+    good = new HashMap<>(good);
+    good.keySet().removeAll(sight.withdrawn());
     PackAssembly assembly = new PackAssembly(candidates(sight), good, clock.instant());
     good = assembly.inUse();
     // what could not be read is tried again, although nothing shows from outside
@@ -69,6 +72,26 @@ public final class LiveCatalogue implements CurrentCatalogue {
             : Optional.of(sight);
     current = snapshot(assembly, sight);
     return current;
+  }
+
+  /**
+   * How a pack would stand if its files were these, beside the packs that are there; nothing is
+   * changed. The files are read and checked as those of a folder are.
+   *
+   * @param pack its name
+   * @param place where it would stand, for people
+   * @param texts by path in the pack
+   */
+  public synchronized PackStatus tryOut(String pack, String place, Map<String, String> texts) {
+    PackFiles files = TextFiles.of(pack, place, texts, reading.folders());
+    List<ReadFile> read =
+        files.files().stream().map(file -> reading.read(pack, file, Optional.empty())).toList();
+    Map<String, Candidate> candidates = loaded.map(this::candidates).orElseGet(TreeMap::new);
+    candidates.put(pack, new Candidate(pack, read, files.findings()));
+    Map<String, GoodPack> others = new HashMap<>(good);
+    others.remove(pack);
+    return new PackAssembly(candidates, others, clock.instant())
+        .statuses().stream().filter(status -> status.id().equals(pack)).findFirst().orElseThrow();
   }
 
   /** What the sources have now. */

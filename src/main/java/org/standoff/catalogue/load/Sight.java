@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.standoff.catalogue.Finding;
 import org.standoff.catalogue.Finding.Severity;
 import org.standoff.catalogue.PackSource;
@@ -20,6 +22,7 @@ final class Sight {
   private final Map<String, PackFiles> packs = new TreeMap<>();
   private final List<Finding> findings = new ArrayList<>();
   private final Map<String, Object> stamps = new HashMap<>();
+  private final Set<String> withdrawn = new TreeSet<>();
 
   private Sight() {}
 
@@ -30,7 +33,9 @@ final class Sight {
       PackSource.Listing listing = source.list(kindFolders);
       sight.findings.addAll(listing.findings());
       listing.packs().forEach(sight::add);
+      sight.withdrawn.addAll(listing.withdrawn());
     }
+    sight.withdrawn.removeAll(sight.packs.keySet());
     for (PackFiles pack : sight.packs.values()) {
       for (PackFile file : pack.files()) {
         sight.stamps.put(key(pack, file), file.stamp());
@@ -52,6 +57,11 @@ final class Sight {
   /** What concerns no pack. */
   List<Finding> findings() {
     return findings;
+  }
+
+  /** Packs that were taken back on purpose, and that no source has. */
+  Set<String> withdrawn() {
+    return withdrawn;
   }
 
   private void add(PackFiles pack) {
@@ -77,6 +87,7 @@ final class Sight {
     return other instanceof Sight sight
         && stamps.equals(sight.stamps)
         && findings.equals(sight.findings)
+        && withdrawn.equals(sight.withdrawn)
         && packFindings().equals(sight.packFindings());
   }
 

@@ -21,11 +21,14 @@ public class Conditional {
 
   private static final int OK = 200;
   private static final int NOT_MODIFIED = 304;
+  private static final String NO_STORE = "no-store";
 
   private final ObjectMapper json;
+  private final Keeping keeping;
 
-  Conditional(ObjectMapper json) {
+  Conditional(ObjectMapper json, Keeping keeping) {
     this.json = json;
+    this.keeping = keeping;
   }
 
   @ServerResponseFilter
@@ -34,11 +37,12 @@ public class Conditional {
       throws JsonProcessingException {
     MultivaluedMap<String, Object> headers = response.getHeaders();
     if (response.getStatus() != OK) {
-      headers.putSingle(HttpHeaders.CACHE_CONTROL, "no-store");
+      headers.putSingle(HttpHeaders.CACHE_CONTROL, NO_STORE);
       return;
     }
     boolean reading = isReading(request.getMethod());
-    headers.putSingle(HttpHeaders.CACHE_CONTROL, caching(reading, resource));
+    headers.putSingle(
+        HttpHeaders.CACHE_CONTROL, keeping.isForbidden() ? NO_STORE : caching(reading, resource));
     headers.putSingle(HttpHeaders.VARY, "Accept, Accept-Encoding");
     MediaType type = response.getMediaType();
     Tagged named = response.getEntity() instanceof Tagged tagged ? tagged : null;
@@ -72,7 +76,7 @@ public class Conditional {
     return Optional.ofNullable(resource.getResourceMethod())
         .map(method -> method.getAnnotation(CacheFor.class))
         .map(rule -> "public, max-age=" + rule.seconds())
-        .orElse(reading ? "no-cache" : "no-store");
+        .orElse(reading ? "no-cache" : NO_STORE);
   }
 
   private static boolean takesCompressed(ContainerRequestContext request) {

@@ -8,9 +8,11 @@ import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import jakarta.ws.rs.core.MediaType;
+import java.util.Optional;
 import org.jboss.logging.Logger;
 import org.jboss.logging.MDC;
 import org.jspecify.annotations.Nullable;
+import org.standoff.rest.problem.BodyTooLarge;
 import org.standoff.rest.problem.ProblemType;
 import org.standoff.rest.problem.Problems;
 import org.standoff.rest.problem.RequestId;
@@ -25,10 +27,22 @@ public class FrontDoor {
   private static final Logger LOG = Logger.getLogger(FrontDoor.class);
   private static final String LOG_KEY = "request_id";
 
-  private final Problems problems;
+  private static final String TRACE_LOG_KEY = "trace_id";
+  private static final String LIMITED = "/v1/";
+  private static final String CLOSE = "close";
+  private static final String ZERO = "%00";
+  private static final long RETRY_AFTER_S = 1;
 
-  FrontDoor(Problems problems) {
+  private final Problems problems;
+  private final CrossOrigin crossOrigin;
+  private final Admission admission;
+  private final RateLimit rate;
+
+  FrontDoor(Problems problems, CrossOrigin crossOrigin, Admission admission, RateLimit rate) {
     this.problems = problems;
+    this.crossOrigin = crossOrigin;
+    this.admission = admission;
+    this.rate = rate;
   }
 
   void install(@Observes Filters filters) {
@@ -42,17 +56,55 @@ public class FrontDoor {
 
   private void open(RoutingContext request) {
     greet(request);
-    if (declaredBytes(request) > BodyLimit.BYTES) {
-      request.response().headers().set(HttpHeaders.CONNECTION, "close");
-      problems.send(request, ProblemType.TOO_LARGE, BodyLimit.message());
-    } else if (!isMediaType(request.request().getHeader(HttpHeaders.CONTENT_TYPE))) {
+    if (crossOrigin.answer(request)) {
+      return;
+    }
+    String type = request.request().getHeader(HttpHeaders.CONTENT_TYPE);
+    int most = BodyLimit.of(type);
+    if (declaredBytes(request) > most) {
+      request.response().headers().set(HttpHeaders.CONNECTION, CLOSE);
+      problems.send(request, ProblemType.TOO_LARGE, new BodyTooLarge(most).getMessage());
+    } else if (request.request().path().contains(ZERO)) {
+      // no name has it, and the database takes no text that does
+      problems.send(request, ProblemType.NOT_FOUND, ProblemType.NOT_FOUND.meaning());
+    } else if (request.request().uri().contains(ZERO)) {
+      problems.send(request, ProblemType.INVALID_REQUEST, "The query has a zero character.");
+    } else if (!isMediaType(type)) {
       problems.send(
           request,
           ProblemType.UNSUPPORTED_MEDIA_TYPE,
           ProblemType.UNSUPPORTED_MEDIA_TYPE.meaning());
-    } else {
+    } else if (!request.request().path().startsWith(LIMITED) || admitted(request)) {
       request.next();
     }
+  }
+
+  /** Health, metrics and the description answer however much is asked. */
+  private boolean admitted(RoutingContext request) {
+    Optional<RateLimit.Share> counted = rate.count(request.request().remoteAddress().hostAddress());
+    if (counted.isPresent()) {
+      RateLimit.Share share = counted.get();
+      request.response().headers().set("RateLimit-Policy", share.policy());
+      request.response().headers().set("RateLimit", share.state());
+      if (share.isUsedUp()) {
+        problems.refuseForNow(
+            request,
+            ProblemType.TOO_MANY,
+            "At most %d requests in %d seconds.".formatted(share.most(), share.windowS()),
+            share.waitS());
+        return false;
+      }
+    }
+    if (!admission.enter()) {
+      problems.refuseForNow(
+          request,
+          ProblemType.OVERLOADED,
+          "%d requests are worked on already.".formatted(admission.most()),
+          RETRY_AFTER_S);
+      return false;
+    }
+    request.addEndHandler(over -> admission.leave());
+    return true;
   }
 
   private void fail(RoutingContext request) {
@@ -72,6 +124,8 @@ public class FrontDoor {
     String id = RequestId.given(request.request().getHeader(RequestId.HEADER));
     RequestId.set(request, id);
     MDC.put(LOG_KEY, id);
+    TraceContext.traceId(request.request().getHeader(TraceContext.HEADER))
+        .ifPresent(trace -> MDC.put(TRACE_LOG_KEY, trace));
     MultiMap headers = request.response().headers();
     headers.set(RequestId.HEADER, id);
     headers.set("X-Content-Type-Options", "nosniff");

@@ -4,6 +4,7 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ResourceInfo;
 import java.lang.reflect.Method;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -23,21 +24,29 @@ import org.standoff.rest.problem.InvalidRequest;
  */
 public class KnownParameters {
 
+  /** What is read, and refused, elsewhere. */
+  private static final Set<String> PAGING = Set.of(PageRequest.SIZE, PageRequest.TOKEN);
+
   private final Map<Method, Set<String>> known = new ConcurrentHashMap<>();
 
   @ServerRequestFilter
   public void refuseUnknown(ContainerRequestContext request, ResourceInfo resource) {
-    Set<String> given = request.getUriInfo().getQueryParameters().keySet();
+    Map<String, List<String>> given = request.getUriInfo().getQueryParameters();
     Method method = resource.getResourceMethod();
     if (given.isEmpty() || method == null || method.isAnnotationPresent(ReadsQuery.class)) {
       return;
     }
     Set<String> names = known.computeIfAbsent(method, KnownParameters::declared);
-    List<Fault> faults =
-        given.stream()
-            .filter(name -> !names.contains(name))
-            .map(name -> fault(name, names))
-            .toList();
+    List<Fault> faults = new ArrayList<>();
+    for (Map.Entry<String, List<String>> parameter : given.entrySet()) {
+      String name = parameter.getKey();
+      if (!names.contains(name)) {
+        faults.add(fault(name, names));
+      } else if (!PAGING.contains(name) && parameter.getValue().contains("")) {
+        // the framework hands it over as if it were not there
+        faults.add(Fault.ofParameter(name, FaultCode.MISSING, "It has no value.").found(""));
+      }
+    }
     if (!faults.isEmpty()) {
       throw new InvalidRequest(faults);
     }

@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
 public record Page<T>(
     @Schema(description = "What stands on this page") List<T> items,
     @Schema(description = "What to send as page_token for the next page; absent at the end")
-        @Nullable String nextPageToken) {
+        @Nullable String nextPageToken)
+    implements Paged {
 
   public Page {
     items = List.copyOf(items);

@@ -26,6 +26,9 @@ public record PageRequest(int size, int filter, @Nullable String after) {
   public static final int DEFAULT_SIZE = 50;
   public static final int LARGEST_SIZE = 200;
 
+  /** Up to here a size is cut to the largest; beyond, it is a mistake. */
+  public static final int LARGEST_ASKED = 999_999_999;
+
   /** Reads {@value #SIZE} and {@value #TOKEN}; a size beyond the largest is cut to it. */
   public static PageRequest of(UriInfo uri) {
     MultivaluedMap<String, String> query = uri.getQueryParameters();
@@ -57,9 +60,7 @@ public record PageRequest(int size, int filter, @Nullable String after) {
     if (text == null) {
       return DEFAULT_SIZE;
     }
-    boolean whole = text.matches("\\d+");
-    // cut before parsing: any longer number is beyond the largest size anyway
-    int size = whole ? Integer.parseInt(text.substring(0, Math.min(text.length(), 9))) : 0;
+    int size = text.matches("\\d{1,9}") ? Integer.parseInt(text) : 0;
     if (size < 1) {
       faults.add(
           Fault.ofParameter(SIZE, FaultCode.OUT_OF_RANGE, "A page has at least one item.")

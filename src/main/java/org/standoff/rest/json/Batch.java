@@ -7,12 +7,12 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.standoff.rest.http.BodyLimit;
+import org.standoff.rest.problem.BodyBrokenOff;
 import org.standoff.rest.problem.Fault;
 import org.standoff.rest.problem.FaultCode;
 import org.standoff.rest.problem.InvalidRequest;
@@ -85,7 +85,7 @@ public class Batch {
       }
       return lines;
     } catch (IOException broken) {
-      throw new UncheckedIOException(broken);
+      throw new BodyBrokenOff(broken);
     }
   }
 

@@ -23,7 +23,10 @@ import jakarta.inject.Singleton;
 public class JsonSetup implements ObjectMapperCustomizer {
 
   static final int DEEPEST = 32;
-  static final int LONGEST_TEXT = 10_000;
+
+  /** A file of a pack may come as a text; shorter limits stand at the members. */
+  static final int LONGEST_TEXT = 262_144;
+
   static final int LONGEST_NUMBER = 64;
 
   /** After the framework's own, so that its modules do not take the place of our serializers. */

@@ -28,8 +28,52 @@ final class QueryMapper {
         .setCoercion(CoercionInputShape.String, CoercionAction.TryConvert);
     SimpleModule module = new SimpleModule("standoff-query");
     module.addDeserializer(Double.class, new DecimalText());
+    module.addDeserializer(Integer.class, new WholeText());
+    module.addDeserializer(Boolean.class, new TruthText());
     mapper.registerModule(module);
     return mapper;
+  }
+
+  /** The library also reads null as nothing, and blanks around a number. */
+  private static final class WholeText extends StdScalarDeserializer<Integer> {
+
+    private static final long serialVersionUID = 1L;
+    private static final Pattern WHOLE = Pattern.compile("-?\\d{1,18}");
+
+    WholeText() {
+      super(Integer.class);
+    }
+
+    @Override
+    public Integer deserialize(JsonParser in, DeserializationContext context) throws IOException {
+      String text = in.getValueAsString();
+      if (text != null && WHOLE.matcher(text).matches()) {
+        long value = Long.parseLong(text);
+        if (value == (int) value) {
+          return (int) value;
+        }
+      }
+      return (Integer) context.handleUnexpectedToken(Integer.class, in);
+    }
+  }
+
+  /** The library also reads null as nothing, and True and TRUE. */
+  private static final class TruthText extends StdScalarDeserializer<Boolean> {
+
+    private static final long serialVersionUID = 1L;
+
+    TruthText() {
+      super(Boolean.class);
+    }
+
+    @Override
+    public Boolean deserialize(JsonParser in, DeserializationContext context) throws IOException {
+      String text = in.getValueAsString();
+      if ("true".equals(text) || "false".equals(text)) {
+        return Boolean.valueOf(text);
+      }
+      return (Boolean) context.handleUnexpectedToken(Boolean.class, in);
+    }
   }
 
   /** The library also reads NaN and Infinity, and texts that are no JSON number. */

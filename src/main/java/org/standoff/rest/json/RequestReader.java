@@ -10,10 +10,10 @@ import jakarta.validation.Validator;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Set;
 import org.standoff.rest.http.BodyLimit;
+import org.standoff.rest.problem.BodyBrokenOff;
 import org.standoff.rest.problem.Fault;
 import org.standoff.rest.problem.InvalidRequest;
 import org.standoff.rest.problem.ProblemType;
@@ -45,7 +45,7 @@ public class RequestReader {
     try {
       return read(BodyLimit.read(body), type);
     } catch (IOException broken) {
-      throw new UncheckedIOException(broken);
+      throw new BodyBrokenOff(broken);
     }
   }
 

@@ -11,4 +11,8 @@ import org.standoff.rest.problem.Problem;
     // title and version are settings; the annotation wants them filled
     info = @Info(title = "Standoff", version = "1"),
     components = @Components(schemas = @Schema(name = "Problem", implementation = Problem.class)))
-interface Contract {}
+interface Contract {
+
+  /** The one way to say who asks (RFC 6750), as application.yaml names and tells it. */
+  String BEARER = "bearer";
+}

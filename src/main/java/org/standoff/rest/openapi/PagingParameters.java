@@ -61,8 +61,9 @@ public class PagingParameters implements OASFilter {
                 + " counts as that",
             OASFactory.createSchema()
                 .addType(Schema.SchemaType.INTEGER)
+                .format("int32")
                 .minimum(BigDecimal.ONE)
-                .maximum(BigDecimal.valueOf(Integer.MAX_VALUE))
+                .maximum(BigDecimal.valueOf(PageRequest.LARGEST_ASKED))
                 .defaultValue(PageRequest.DEFAULT_SIZE)));
     parameters.add(
         parameter(

@@ -21,7 +21,9 @@ final class ResourceMethods {
   private static final Map<DotName, PathItem.HttpMethod> VERBS =
       Map.of(
           DotName.createSimple("jakarta.ws.rs.GET"), PathItem.HttpMethod.GET,
-          DotName.createSimple("jakarta.ws.rs.POST"), PathItem.HttpMethod.POST);
+          DotName.createSimple("jakarta.ws.rs.POST"), PathItem.HttpMethod.POST,
+          DotName.createSimple("jakarta.ws.rs.PUT"), PathItem.HttpMethod.PUT,
+          DotName.createSimple("jakarta.ws.rs.DELETE"), PathItem.HttpMethod.DELETE);
 
   private ResourceMethods() {}
 

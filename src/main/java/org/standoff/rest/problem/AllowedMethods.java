@@ -50,6 +50,12 @@ class AllowedMethods {
     return String.join(", ", methods);
   }
 
+  /** Whether something is offered at a path, but not this. */
+  boolean refuses(String path, String method) {
+    Set<String> offered = Set.of(at(path).split(", "));
+    return offered.size() > 1 && !offered.contains(method);
+  }
+
   private void offer(Path root, Method method) {
     for (Annotation annotation : method.getAnnotations()) {
       HttpMethod http = annotation.annotationType().getAnnotation(HttpMethod.class);

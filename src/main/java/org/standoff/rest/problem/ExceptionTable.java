@@ -1,11 +1,26 @@
 package org.standoff.rest.problem;
 
+import io.quarkus.security.AuthenticationFailedException;
+import io.quarkus.security.ForbiddenException;
+import io.quarkus.security.UnauthorizedException;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.core.HttpHeaders;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.standoff.kit.DatabaseLost;
+import org.standoff.kit.NotPermitted;
+import org.standoff.kit.StatementFailed;
+import org.standoff.kit.house.UnknownHouse;
+import org.standoff.kit.pack.PackClash;
+import org.standoff.kit.pack.UnknownPack;
+import org.standoff.kit.stock.UnitsUnderHold;
+import org.standoff.kit.stock.UnknownUnit;
 
 /**
  * Which exception means which problem. A class that is not listed takes the row of its nearest
@@ -13,19 +28,56 @@ import java.util.function.Function;
  */
 final class ExceptionTable {
 
-  /** What the caller is told about one exception. */
-  record Told(ProblemType type, String detail, List<Fault> faults) {
+  /** What the caller is told about one exception, with what members and headers besides. */
+  record Told(
+      ProblemType type,
+      String detail,
+      List<Fault> faults,
+      Map<String, String> headers,
+      Optional<Object> members) {
 
     static Told of(ProblemType type, String detail) {
-      return new Told(type, detail, List.of());
+      return of(type, detail, List.of());
+    }
+
+    static Told of(ProblemType type, String detail, List<Fault> faults) {
+      return new Told(type, detail, faults, Map.of(), Optional.empty());
+    }
+
+    Told header(String name, String value) {
+      Map<String, String> more = new LinkedHashMap<>(headers);
+      more.put(name, value);
+      return new Told(type, detail, faults, more, members);
     }
   }
+
+  /** PostgreSQL, appendix A: serialization failure, deadlock, lock not available. */
+  private static final Set<String> FOR_ANOTHERS_SAKE = Set.of("40001", "40P01", "55P03");
 
   private static final Map<Class<?>, Function<Throwable, Told>> ROWS = new LinkedHashMap<>();
 
   static {
-    row(InvalidRequest.class, e -> new Told(e.type(), e.getMessage(), e.faults()));
+    row(InvalidRequest.class, e -> Told.of(e.type(), e.getMessage(), e.faults()));
+    row(BodyBrokenOff.class, e -> Told.of(ProblemType.TOO_SLOW, e.getMessage()));
+    row(BodyTooSlow.class, e -> Told.of(ProblemType.TOO_SLOW, e.getMessage()));
     row(BodyTooLarge.class, e -> Told.of(ProblemType.TOO_LARGE, e.getMessage()));
+    row(PreconditionWanted.class, e -> Told.of(ProblemType.PRECONDITION_WANTED, e.getMessage()));
+    row(Clash.class, ExceptionTable::clash);
+    row(Stale.class, ExceptionTable::stale);
+    row(NotPermitted.class, e -> forbidden(e.getMessage()));
+    row(ForbiddenException.class, e -> forbidden(ProblemType.FORBIDDEN.meaning()));
+    row(
+        UnauthorizedException.class,
+        e -> unauthenticated("No token was sent, and this needs one.", BearerChallenge.plain()));
+    row(AuthenticationFailedException.class, ExceptionTable::refusedToken);
+    row(UnusableToken.class, e -> invalidToken(e.getMessage()));
+    row(UnknownHouse.class, ExceptionTable::unknownHouse);
+    row(UnknownUnit.class, e -> unknown("serial", e.getMessage(), e.serial(), null));
+    row(UnknownPack.class, e -> unknown("pack", e.getMessage(), e.pack(), null));
+    row(UnitsUnderHold.class, ExceptionTable::underHold);
+    row(PackClash.class, ExceptionTable::packClash);
+    row(DatabaseLost.class, e -> Told.of(ProblemType.UNAVAILABLE, e.getMessage()));
+    row(StatementFailed.class, ExceptionTable::statementFailed);
     row(NotFoundException.class, ExceptionTable::notFound);
     row(
         WebApplicationException.class,
@@ -48,6 +100,88 @@ final class ExceptionTable {
 
   private static <E extends Throwable> void row(Class<E> cause, Function<E, Told> told) {
     ROWS.put(cause, exception -> told.apply(cause.cast(exception)));
+  }
+
+  private static Told clash(Clash clash) {
+    return new Told(
+        ProblemType.CLASH, clash.getMessage(), List.of(), clash.headers(), clash.inTheWay());
+  }
+
+  private static Told stale(Stale stale) {
+    Told told = Told.of(ProblemType.STALE, stale.getMessage());
+    return stale.currentTag().map(tag -> told.header(HttpHeaders.ETAG, tag)).orElse(told);
+  }
+
+  private static Told forbidden(String detail) {
+    return Told.of(ProblemType.FORBIDDEN, detail)
+        .header(HttpHeaders.WWW_AUTHENTICATE, BearerChallenge.insufficientScope());
+  }
+
+  private static Told unauthenticated(String detail, String challenge) {
+    return Told.of(ProblemType.UNAUTHENTICATED, detail)
+        .header(HttpHeaders.WWW_AUTHENTICATE, challenge);
+  }
+
+  /** What PostgreSQL gave up for another's sake changed nothing, and may go through next time. */
+  private static Told statementFailed(StatementFailed failed) {
+    return FOR_ANOTHERS_SAKE.contains(failed.state())
+        ? Told.of(ProblemType.UNAVAILABLE, "Others changed the same at this moment: try again.")
+        : Told.of(ProblemType.INTERNAL, ProblemType.INTERNAL.meaning());
+  }
+
+  private static Told refusedToken(AuthenticationFailedException failed) {
+    return TokenRefusal.isForLackOfKeys(failed)
+        ? Told.of(
+            ProblemType.UNAVAILABLE, "The keys that tokens are checked with can't be had now.")
+        : invalidToken(TokenRefusal.reason(failed));
+  }
+
+  private static Told invalidToken(String reason) {
+    return unauthenticated(reason, BearerChallenge.invalidToken(reason));
+  }
+
+  private static Told unknownHouse(UnknownHouse unknown) {
+    return unknown("house", unknown.getMessage(), unknown.id(), unknown.suggestion().orElse(null));
+  }
+
+  private static Told unknown(
+      String parameter, String detail, String found, @Nullable String suggestion) {
+    return Told.of(
+        ProblemType.NOT_FOUND,
+        detail,
+        List.of(
+            Fault.ofParameter(parameter, FaultCode.UNKNOWN_ITEM, detail)
+                .found(found)
+                .suggestion(suggestion)));
+  }
+
+  private static Told underHold(UnitsUnderHold clash) {
+    return Told.of(
+        ProblemType.CLASH,
+        clash.getMessage(),
+        clash.promises().stream()
+            .map(
+                promise ->
+                    Fault.ofParameter(
+                            "serial",
+                            FaultCode.CONTRADICTION,
+                            "Unit %s is promised to hold %s until %s."
+                                .formatted(promise.serial(), promise.hold(), promise.until()))
+                        .found(promise.serial())
+                        .allowed("once hold " + promise.hold() + " is over or released"))
+            .toList());
+  }
+
+  private static Told packClash(PackClash clash) {
+    return Told.of(
+        ProblemType.CLASH,
+        clash.getMessage(),
+        clash.inTheWay().stream()
+            .map(
+                what ->
+                    Fault.ofParameter(
+                        "pack", FaultCode.CONTRADICTION, "In the way is " + what + "."))
+            .toList());
   }
 
   /** Jakarta REST calls a parameter that can't be converted 'not found'; the caller needs a 400. */

@@ -11,8 +11,11 @@ import org.jspecify.annotations.Nullable;
  *
  * @param pointer where in the body, as a JSON pointer (RFC 6901)
  * @param parameter which query, path or header parameter
- * @param line line of the body, counted from 1, where it can't be read
+ * @param file which file of a pack
+ * @param line line of the body, where it can't be read, or of the file; counted from 1
  * @param column column of that line, counted from 1
+ * @param row row of a sheet, counted from 1 with its header
+ * @param field name of the column of a sheet
  * @param code what is wrong, for programs
  * @param detail what is wrong and what to do, for people
  * @param found what stood there, cut where it is long
@@ -25,9 +28,19 @@ public record Fault(
     @Schema(description = "Where in the body, as a JSON pointer (RFC 6901)")
         @Nullable String pointer,
     @Schema(description = "Which query, path or header parameter") @Nullable String parameter,
-    @Schema(description = "Line of the body, counted from 1, where it can't be read")
+    @Schema(
+            description =
+                "Path of the file of a pack; pointer and line are then places in that file")
+        @Nullable String file,
+    @Schema(
+            description =
+                "Line of the body, where it can't be read, or of the file; counted from 1")
         @Nullable Integer line,
     @Schema(description = "Column of that line, counted from 1") @Nullable Integer column,
+    @Schema(description = "Row of a sheet, counted from 1; the header is the first")
+        @Nullable Integer row,
+    @Schema(description = "Name of the column of a sheet; absent where the whole row is meant")
+        @Nullable String field,
     @Schema(description = "What is wrong, for programs; more codes may come") FaultCode code,
     @Schema(description = "What is wrong and what to do, for people") String detail,
     @Schema(description = "What stood there, cut after 80 characters") @Nullable String found,
@@ -39,33 +52,81 @@ public record Fault(
   public Fault {
     pointer = wellFormed(pointer);
     parameter = cut(parameter);
+    file = cut(file);
+    field = cut(field);
     found = cut(found);
   }
 
   public static Fault atPointer(String pointer, FaultCode code, String detail) {
-    return new Fault(pointer, null, null, null, code, detail, null, null, null);
+    return new Fault(pointer, null, null, null, null, null, null, code, detail, null, null, null);
   }
 
   public static Fault ofParameter(String parameter, FaultCode code, String detail) {
-    return new Fault(null, parameter, null, null, code, detail, null, null, null);
+    return new Fault(null, parameter, null, null, null, null, null, code, detail, null, null, null);
   }
 
   /** A place where the text itself can't be read, so that no pointer leads there. */
   public static Fault atLine(int line, int column, String detail) {
-    return new Fault(null, null, line, column, FaultCode.MALFORMED, detail, null, null, null);
+    return new Fault(
+        null, null, null, line, column, null, null, FaultCode.MALFORMED, detail, null, null, null);
+  }
+
+  /**
+   * A place in a sheet.
+   *
+   * @param row counted from 1, with the header
+   * @param field name of the column; null where the row as a whole is meant
+   */
+  public static Fault inRow(int row, @Nullable String field, FaultCode code, String detail) {
+    return new Fault(null, null, null, null, null, row, field, code, detail, null, null, null);
+  }
+
+  /**
+   * A place in a file of a pack.
+   *
+   * @param line counted from 1; 0 where none can be named
+   * @param pointer into the file; empty for all of it
+   */
+  public static Fault inFile(String file, int line, String pointer, FaultCode code, String detail) {
+    return new Fault(
+        pointer,
+        null,
+        file,
+        line == 0 ? null : line,
+        null,
+        null,
+        null,
+        code,
+        detail,
+        null,
+        null,
+        null);
   }
 
   public Fault found(@Nullable Object value) {
     return new Fault(
-        pointer, parameter, line, column, code, detail, textOf(value), allowed, suggestion);
+        pointer,
+        parameter,
+        file,
+        line,
+        column,
+        row,
+        field,
+        code,
+        detail,
+        textOf(value),
+        allowed,
+        suggestion);
   }
 
   public Fault allowed(@Nullable String range) {
-    return new Fault(pointer, parameter, line, column, code, detail, found, range, suggestion);
+    return new Fault(
+        pointer, parameter, file, line, column, row, field, code, detail, found, range, suggestion);
   }
 
   public Fault suggestion(@Nullable String nearMiss) {
-    return new Fault(pointer, parameter, line, column, code, detail, found, allowed, nearMiss);
+    return new Fault(
+        pointer, parameter, file, line, column, row, field, code, detail, found, allowed, nearMiss);
   }
 
   private static @Nullable String textOf(@Nullable Object value) {

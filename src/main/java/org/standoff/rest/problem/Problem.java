@@ -1,9 +1,11 @@
 package org.standoff.rest.problem;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.net.URI;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a caller is told when something is wrong (RFC 9457).
@@ -15,17 +17,23 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param instance the request, as {@code urn:uuid:} and its {@code Request-Id}
  * @param code the kind of problem, for programs
  * @param errors every fault that was found, each with its place
+ * @param members what else belongs to this kind of problem, written as members of its own (RFC
+ *     9457, 3.2)
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 @Schema(name = "Problem", description = "What is wrong (RFC 9457)")
 public record Problem(
-    @Schema(description = "Address of the page that explains this kind of problem") URI type,
+    @Schema(
+            description = "Address of the page that explains this kind of problem",
+            format = "uri-reference")
+        URI type,
     @Schema(description = "The kind of problem, the same every time") String title,
     @Schema(description = "The HTTP status") int status,
     @Schema(description = "What is wrong this time") String detail,
     @Schema(description = "The request, as urn:uuid: and its Request-Id") URI instance,
     @Schema(description = "The kind of problem, for programs; more codes may come") String code,
-    @Schema(description = "Every fault that was found, each with its place") List<Fault> errors) {
+    @Schema(description = "Every fault that was found, each with its place") List<Fault> errors,
+    @Schema(hidden = true) @JsonUnwrapped @Nullable Object members) {
 
   /** The media type of every problem. */
   public static final String MEDIA_TYPE = "application/problem+json";
@@ -42,6 +50,12 @@ public record Problem(
         detail,
         URI.create("urn:uuid:" + requestId),
         type.name(),
-        errors);
+        errors,
+        null);
+  }
+
+  /** The same with what else belongs to it. */
+  Problem with(@Nullable Object more) {
+    return new Problem(type, title, status, detail, instance, code, errors, more);
   }
 }

@@ -1,6 +1,9 @@
 package org.standoff.rest.problem;
 
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
+import io.quarkus.security.AuthenticationFailedException;
+import io.quarkus.security.ForbiddenException;
+import io.quarkus.security.UnauthorizedException;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.validation.ValidationException;
 import jakarta.ws.rs.NotFoundException;
@@ -25,7 +28,10 @@ public class ProblemMappers {
     WebApplicationException.class,
     NotFoundException.class,
     ValidationException.class,
-    MismatchedInputException.class
+    MismatchedInputException.class,
+    UnauthorizedException.class,
+    AuthenticationFailedException.class,
+    ForbiddenException.class
   })
   public Response map(Throwable exception, RoutingContext request) {
     return problems.answer(exception, request);

@@ -17,6 +17,16 @@ public enum ProblemType {
       "The body can't be read",
       "The body is not one well-formed JSON value within the limits of this service.",
       "Mend the JSON at the line and column given. NaN, Infinity and doubled members are refused."),
+  UNAUTHENTICATED(
+      401,
+      "A valid token is wanted",
+      "This needs to know who asks, and the request has no token, or none that holds here.",
+      "Send 'Authorization: Bearer …' with a token of this service's issuer that has not expired."),
+  FORBIDDEN(
+      403,
+      "The token does not allow this",
+      "The token is valid, but its roles, or the house that it names, do not cover this.",
+      "Use a token of the role that /openapi names for this operation, for the house concerned."),
   NOT_FOUND(
       404,
       "There is nothing here",
@@ -32,6 +42,21 @@ public enum ProblemType {
       "None of the accepted media types is on offer",
       "The resource has no representation that the 'Accept' header allows.",
       "Ask for application/json, or for a media type that /openapi lists for this operation."),
+  TOO_SLOW(
+      408,
+      "The body comes in too slowly",
+      "The body was not there in the time that this service waits for one.",
+      "Send the request again, in one go."),
+  CLASH(
+      409,
+      "This clashes with how things stand",
+      "The request is sound, but what it asks cannot be done while things are as they are.",
+      "Read what stands in the way, change it or the request, and ask again."),
+  STALE(
+      412,
+      "It has changed meanwhile",
+      "The change supposes a state, by 'If-Match' or 'If-None-Match', that is not the present one.",
+      "Read it again, look whether the change is still right, and send it with the present 'ETag'."),
   TOO_LARGE(
       413,
       "The body is too large",
@@ -47,6 +72,16 @@ public enum ProblemType {
       "The request breaks a rule of the trade",
       "The request is well-formed, but what it asks contradicts itself or the catalogue.",
       "Correct every entry of 'errors'; each names the rule and the figures that break it."),
+  PRECONDITION_WANTED(
+      428,
+      "Say which state this changes",
+      "A change of what exists must name the state that it was made for.",
+      "Read it, and send its 'ETag' as 'If-Match' with the change."),
+  TOO_MANY(
+      429,
+      "Too many requests",
+      "More was asked in a short time than this service grants one caller.",
+      "Wait the number of seconds in 'Retry-After', then go on more slowly."),
   INTERNAL(
       500,
       "A fault of ours",
@@ -56,7 +91,12 @@ public enum ProblemType {
       503,
       "A part that this needs is not there now",
       "The service is starting, stopping, or has lost its database. Calculations go on.",
-      "Try again after the number of seconds in 'Retry-After'.");
+      "Try again after the number of seconds in 'Retry-After'."),
+  OVERLOADED(
+      503,
+      "Too much is asked at once",
+      "The service works on as many requests as it can answer in good time, and takes no more.",
+      "Try again after the number of seconds in 'Retry-After'; nothing was done.");
 
   private static final String FOLDER = "/problems/";
 

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
@@ -26,17 +27,23 @@ public class Problems {
 
   /** The document that tells about an exception; what is our own fault goes to the log in full. */
   public Problem of(Throwable exception, String requestId) {
-    ExceptionTable.Told told = ExceptionTable.tell(exception);
+    return of(ExceptionTable.tell(exception), exception, requestId);
+  }
+
+  private static Problem of(ExceptionTable.Told told, Throwable exception, String requestId) {
     if (told.type() == ProblemType.INTERNAL) {
       LOG.errorf(exception, "Request %s failed", requestId);
     }
-    return Problem.of(told.type(), told.detail(), told.faults(), requestId);
+    return Problem.of(told.type(), told.detail(), told.faults(), requestId)
+        .with(told.members().orElse(null));
   }
 
   Response answer(Throwable exception, RoutingContext request) {
-    Problem problem = of(exception, RequestId.of(request));
+    ExceptionTable.Told told = told(exception, request);
+    Problem problem = of(told, exception, RequestId.of(request));
     Response.ResponseBuilder response =
         Response.status(problem.status()).type(Problem.MEDIA_TYPE).entity(text(problem));
+    told.headers().forEach(response::header);
     if (problem.status() == ProblemType.METHOD_NOT_ALLOWED.status()) {
       response.header(HttpHeaders.ALLOW, allowed.at(request.normalizedPath()));
     }
@@ -44,6 +51,17 @@ public class Problems {
       response.header(HttpHeaders.RETRY_AFTER, RETRY_AFTER_S);
     }
     return response.build();
+  }
+
+  /** The framework looks no further than the first resource whose path could have led there. */
+  private ExceptionTable.Told told(Throwable exception, RoutingContext request) {
+    boolean onlyTheMethodIsWrong =
+        exception instanceof NotFoundException
+            && allowed.refuses(request.normalizedPath(), request.request().method().name());
+    return onlyTheMethodIsWrong
+        ? ExceptionTable.Told.of(
+            ProblemType.METHOD_NOT_ALLOWED, ProblemType.METHOD_NOT_ALLOWED.meaning())
+        : ExceptionTable.tell(exception);
   }
 
   /** Answers a request that no resource has seen. */
@@ -55,6 +73,13 @@ public class Problems {
         .putHeader(HttpHeaders.CONTENT_TYPE, Problem.MEDIA_TYPE)
         .putHeader(HttpHeaders.CACHE_CONTROL, "no-store")
         .end(text(problem));
+  }
+
+  /** Answers a request that no resource has seen, and says when to come again. */
+  public void refuseForNow(
+      RoutingContext request, ProblemType type, String detail, long retryAfterS) {
+    request.response().putHeader(HttpHeaders.RETRY_AFTER, String.valueOf(retryAfterS));
+    send(request, type, detail);
   }
 
   private String text(Problem problem) {

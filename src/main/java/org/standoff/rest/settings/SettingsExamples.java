@@ -30,6 +30,18 @@ final class SettingsExamples {
       }
       """;
 
+  static final String FROM_FREE_KIT =
+      """
+      {
+        "source": "core/violin", "placement": "spot", "distance_m": 0.5,
+        "pack": "boathouse", "preamp": "boathouse/recorder", "limit": 3,
+        "available": {
+          "from": "2027-06-11T10:00:00+02:00", "to": "2027-06-14T11:00:00+02:00",
+          "houses": ["ostrel-hire", "vennick-loan-store"]
+        }
+      }
+      """;
+
   static final String WITH_NEIGHBOURS =
       """
       {

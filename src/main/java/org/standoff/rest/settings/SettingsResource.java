@@ -20,6 +20,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.standoff.answers.settings.SettingsAnswer;
 import org.standoff.answers.settings.SettingsAnswers;
 import org.standoff.answers.settings.SettingsQuestion;
+import org.standoff.rest.http.Keeping;
 import org.standoff.rest.http.ReadsQuery;
 import org.standoff.rest.json.Asking;
 import org.standoff.rest.json.Batch;
@@ -33,10 +34,12 @@ import org.standoff.rest.problem.RequestId;
 public class SettingsResource {
   private final Asking asking;
   private final SettingsAnswers answers;
+  private final Keeping keeping;
 
-  SettingsResource(Asking asking, SettingsAnswers answers) {
+  SettingsResource(Asking asking, SettingsAnswers answers, Keeping keeping) {
     this.asking = asking;
     this.answers = answers;
+    this.keeping = keeping;
   }
 
   /** By query, for scripts. */
@@ -112,6 +115,10 @@ public class SettingsResource {
                   summary = "A level told with its spread, a pack to choose from",
                   value = SettingsExamples.A_TOLD_LEVEL),
               @ExampleObject(
+                  name = "from-free-kit",
+                  summary = "Only from what two houses have free",
+                  value = SettingsExamples.FROM_FREE_KIT),
+              @ExampleObject(
                   name = "with-neighbours",
                   summary = "What else it hears, in a room",
                   value = SettingsExamples.WITH_NEIGHBOURS),
@@ -180,7 +187,14 @@ public class SettingsResource {
   }
 
   private SettingsAnswer byQuery(UriInfo uri) {
-    return asking.byQuery(uri.getQueryParameters(), SettingsQuestion.class, answers::answer);
+    return asking.byQuery(uri.getQueryParameters(), SettingsQuestion.class, this::answer);
+  }
+
+  private SettingsAnswer answer(SettingsQuestion question) {
+    if (question.available() != null) {
+      keeping.forbid();
+    }
+    return answers.answer(question);
   }
 
   private SettingsAnswer byBody(InputStream body) {

@@ -61,6 +61,10 @@ public class FitResource {
                   summary = "Three horns, a bar of 0.6 m",
                   value = StereoExamples.LONG_BAR),
               @ExampleObject(
+                  name = "from-free-kit",
+                  summary = "Only from what a house has free",
+                  value = StereoExamples.FROM_FREE_KIT),
+              @ExampleObject(
                   name = "short-bar",
                   summary = "The same with a bar of 0.2 m: what is out of reach",
                   value = StereoExamples.SHORT_BAR),

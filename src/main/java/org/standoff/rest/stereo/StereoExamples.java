@@ -73,6 +73,25 @@ final class StereoExamples {
       }
       """;
 
+  /** From what one house has free. */
+  static final String FROM_FREE_KIT =
+      """
+      {
+        "ensemble": "boathouse/saltlight-twelve",
+        "player_ids": ["trumpet", "alto", "trombone"],
+        "stand": {"position_m": {"x": 9.1, "y": 6.7, "z": 2.0}},
+        "bar_most_m": 0.6,
+        "pack": "boathouse",
+        "available": {
+          "from": "2027-06-11T10:00:00+02:00", "to": "2027-06-14T11:00:00+02:00",
+          "houses": ["ostrel-hire"]
+        },
+        "wish": {"fill_pct": 97},
+        "models": ["core/straight-trade", "core/two-region"],
+        "limit": 3
+      }
+      """;
+
   /** And with the short one: what is out of reach, and by how much? */
   static final String SHORT_BAR =
       """

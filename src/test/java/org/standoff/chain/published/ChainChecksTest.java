@@ -130,7 +130,7 @@ class ChainChecksTest {
   private static double bears(double bearsDb, Pad pad, Optional<Double> capsuleLimitDb) {
     MicrophoneBuilder builder = MicrophoneBuilder.aCardioid(10, 12).bears(bearsDb);
     capsuleLimitDb.ifPresent(builder::capsuleLimit);
-    return new SignalChain(builder.build(), PreampBuilder.aPreamp().build()).bears(pad).db();
+    return builder.build().bears(pad).db();
   }
 
   /** A sine of an rms level, through a chain with no gain. */

@@ -130,12 +130,12 @@ class AnswersOverHttpTest {
   @Test
   void aPageTooLargeIsCutAndOneTooSmallRefused() {
     given().get("/probe/items?page_size=999").then().body("items", hasSize(200));
-    given().get("/probe/items?page_size=99999999999999999999").then().body("items", hasSize(200));
+    given().get("/probe/items?page_size=999999999").then().body("items", hasSize(200));
     given().get("/probe/items").then().body("items", hasSize(50));
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"0", "-1", "abc", "1.5", ""})
+  @ValueSource(strings = {"0", "-1", "abc", "1.5", "", "1000000000"})
   void aPageSizeThatIsNoneIsRefused(String size) {
     given()
         .get("/probe/items?page_size=" + size)

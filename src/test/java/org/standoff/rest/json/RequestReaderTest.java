@@ -144,7 +144,7 @@ class RequestReaderTest {
             "{} {}",
             "[".repeat(40),
             "{\"a\": " + "9".repeat(100) + "}",
-            "{\"a\": \"" + "x".repeat(10_001) + "\"}");
+            "{\"a\": \"" + "x".repeat(JsonSetup.LONGEST_TEXT + 1) + "\"}");
     assertThat(bodies)
         .allSatisfy(
             body -> {

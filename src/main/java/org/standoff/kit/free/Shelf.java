@@ -1,0 +1,71 @@
+package org.standoff.kit.free;
+
+import java.util.List;
+import org.standoff.kit.Model;
+
+/**
+ * What a house has of one model, and what of it is free for a whole period and its turn-round.
+ *
+ * @param model house and microphone
+ * @param unitCount units that are not retired
+ * @param inRepairCount units in repair among them
+ * @param overdueCount units that a desk should have brought back by now: nobody knows when they
+ *     come, so they are not free, however far off the period is
+ * @param loose free units that belong to no group, by their rate, cheapest first
+ * @param groups matched groups that are free as a whole
+ */
+public record Shelf(
+    Model model,
+    int unitCount,
+    int inRepairCount,
+    int overdueCount,
+    List<Loose> loose,
+    List<Group> groups) {
+
+  /**
+   * Free units of one rate.
+   *
+   * @param dayRateMinor charge for a day, in minor units of the house's currency
+   * @param count how many there are
+   */
+  public record Loose(long dayRateMinor, int count) {}
+
+  /**
+   * A free group.
+   *
+   * @param name of the group, within the house and model
+   * @param dayRatesMinor rates of its units
+   */
+  public record Group(String name, List<Long> dayRatesMinor) {
+    public Group {
+      dayRatesMinor = List.copyOf(dayRatesMinor);
+    }
+
+    public int size() {
+      return dayRatesMinor.size();
+    }
+  }
+
+  public Shelf {
+    loose = List.copyOf(loose);
+    groups = List.copyOf(groups);
+  }
+
+  /** A shelf with nothing on it. */
+  static Shelf empty(Model model) {
+    return new Shelf(model, 0, 0, 0, List.of(), List.of());
+  }
+
+  /** Units that can leave; one that stays behind from a broken group can't. */
+  public int freeCount() {
+    return looseCount() + groups.stream().mapToInt(Group::size).sum();
+  }
+
+  public Lots lots() {
+    return new Lots(looseCount(), groups.stream().map(Group::size).toList());
+  }
+
+  private int looseCount() {
+    return loose.stream().mapToInt(Loose::count).sum();
+  }
+}

@@ -1,0 +1,13 @@
+package org.standoff.kit.hold;
+
+import java.util.Optional;
+
+/**
+ * A unit that can be had for a period.
+ *
+ * @param id number of its row
+ * @param serial its name within its house
+ * @param group the matched group that it belongs to
+ * @param groupSize how many units the group has that are not retired, free or not
+ */
+record FreeUnit(long id, String serial, Optional<String> group, int groupSize) {}

@@ -1,0 +1,133 @@
+package org.standoff.kit.hold;
+
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.standoff.kit.Model;
+import org.standoff.kit.Period;
+import org.standoff.kit.Sql;
+
+/** What of some models is free, read while {@link org.standoff.kit.ModelLocks} are held. */
+final class FreeUnits {
+
+  /** Free is what is available, in no overlapping promise, and not with a desk that is late. */
+  private static final String IS_FREE =
+      """
+      u.house = m.house and u.microphone = m.microphone and u.state = 'available'
+        and not exists (select from hold_unit b
+            where b.unit = u.id and b.occupies and b.busy && tstzrange(m.busy_from, m.busy_to))
+        and not exists (select from overdue_unit late where late.unit = u.id)
+      """;
+
+  private static final String SINGLES =
+      """
+      select m.house, m.microphone, u.id, u.serial
+      from unnest(?, ?, ?, ?, ?) as m (house, microphone, busy_from, busy_to, most),
+      lateral (select u.id, u.serial from unit u
+          where u.matched_group is null and %s limit m.most) as u
+      """
+          .formatted(IS_FREE);
+
+  private static final String GROUPED =
+      """
+      select m.house, m.microphone, u.id, u.serial, u.matched_group,
+          (select count(*) from unit g
+           where g.house = u.house and g.matched_group = u.matched_group
+             and g.state <> 'retired') as group_size
+      from unnest(?, ?, ?, ?) as m (house, microphone, busy_from, busy_to)
+      join unit u on u.matched_group is not null and %s
+      order by u.matched_group, u.serial
+      """
+          .formatted(IS_FREE);
+
+  private FreeUnits() {}
+
+  /**
+   * A choice of units for each model of the lines: as many single units as they want together, and
+   * all groups where those might be wanted.
+   *
+   * @param busy when a unit that they take is busy, by house
+   */
+  static Map<Model, UnitChoice> of(
+      Connection connection, List<WantedLine> lines, Map<String, Period> busy) throws SQLException {
+    Map<Model, Integer> unmatched = new TreeMap<>();
+    for (WantedLine line : lines) {
+      unmatched.merge(line.model(), line.matched() ? 0 : line.quantity(), Integer::sum);
+    }
+    Map<Model, List<FreeUnit>> found = new HashMap<>();
+    unmatched.keySet().forEach(model -> found.put(model, new ArrayList<>()));
+    add(
+        found,
+        Sql.list(
+            connection,
+            SINGLES,
+            row -> Map.entry(model(row), unit(row, Optional.empty(), 1)),
+            values(unmatched.keySet(), busy, (Object) unmatched.values().toArray(Integer[]::new))));
+    List<Model> wantGroups =
+        unmatched.keySet().stream()
+            .filter(
+                model ->
+                    found.getOrDefault(model, List.of()).size() < unmatched.getOrDefault(model, 0)
+                        || lines.stream()
+                            .anyMatch(line -> line.matched() && line.model().equals(model)))
+            .toList();
+    if (!wantGroups.isEmpty()) {
+      add(
+          found,
+          Sql.list(
+              connection,
+              GROUPED,
+              row ->
+                  Map.entry(
+                      model(row),
+                      unit(
+                          row,
+                          Optional.of(row.getString("matched_group")),
+                          row.getInt("group_size"))),
+              values(wantGroups, busy)));
+    }
+    Map<Model, UnitChoice> choices = new HashMap<>();
+    found.forEach((model, units) -> choices.put(model, new UnitChoice(units)));
+    return choices;
+  }
+
+  private static void add(Map<Model, List<FreeUnit>> found, List<Map.Entry<Model, FreeUnit>> more) {
+    for (Map.Entry<Model, FreeUnit> unit : more) {
+      found.computeIfAbsent(unit.getKey(), any -> new ArrayList<>()).add(unit.getValue());
+    }
+  }
+
+  private static Model model(ResultSet row) throws SQLException {
+    return new Model(row.getString("house"), row.getString("microphone"));
+  }
+
+  private static FreeUnit unit(ResultSet row, Optional<String> group, int groupSize)
+      throws SQLException {
+    return new FreeUnit(row.getLong("id"), row.getString("serial"), group, groupSize);
+  }
+
+  private static Object[] values(
+      Collection<Model> models, Map<String, Period> busy, Object... more) {
+    List<Object> values = new ArrayList<>();
+    values.add(models.stream().map(Model::house).toArray(String[]::new));
+    values.add(models.stream().map(Model::microphone).toArray(String[]::new));
+    List<Period> periods = models.stream().map(model -> busyAt(model.house(), busy)).toList();
+    values.add(periods.stream().map(Period::from).toArray(Instant[]::new));
+    values.add(periods.stream().map(Period::to).toArray(Instant[]::new));
+    values.addAll(List.of(more));
+    return values.toArray();
+  }
+
+  private static Period busyAt(String house, Map<String, Period> busy) {
+    return Optional.ofNullable(busy.get(house))
+        .orElseThrow(() -> new IllegalArgumentException("no terms of " + house));
+  }
+}

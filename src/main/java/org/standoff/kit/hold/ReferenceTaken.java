@@ -1,0 +1,21 @@
+package org.standoff.kit.hold;
+
+import java.util.UUID;
+
+/** The desk has a hold of this reference already. */
+public final class ReferenceTaken extends HoldRefused {
+
+  private static final long serialVersionUID = 1L;
+
+  private final UUID hold;
+
+  ReferenceTaken(String reference, UUID hold) {
+    super("This desk has a hold '" + reference + "' already.");
+    this.hold = hold;
+  }
+
+  /** The hold that has it. */
+  public UUID hold() {
+    return hold;
+  }
+}

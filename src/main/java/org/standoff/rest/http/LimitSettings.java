@@ -1,0 +1,34 @@
+package org.standoff.rest.http;
+
+import io.smallrye.config.ConfigMapping;
+import io.smallrye.config.WithDefault;
+import java.time.Duration;
+import java.util.OptionalInt;
+
+/** How much the service takes on at once, and from one caller. */
+@ConfigMapping(prefix = "standoff.limits")
+public interface LimitSettings {
+
+  /**
+   * How many requests below /v1 are worked on at once; one more is told to come again (503). Eight
+   * for each processor, at least sixteen, where it is not set.
+   */
+  OptionalInt requestsAtOnce();
+
+  /** How much one caller, known by its address, may ask. */
+  Rate rate();
+
+  /** A number of requests in a window of time. */
+  interface Rate {
+
+    /**
+     * How many requests below /v1 a caller may send in a window; one more is refused (429). Where
+     * it is set, every answer tells how many are left. No limit where it is not set.
+     */
+    OptionalInt requests();
+
+    /** The window that the requests are counted in. */
+    @WithDefault("60s")
+    Duration window();
+  }
+}

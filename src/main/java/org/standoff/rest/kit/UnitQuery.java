@@ -1,0 +1,25 @@
+package org.standoff.rest.kit;
+
+import jakarta.validation.constraints.Size;
+import java.util.Optional;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.standoff.kit.stock.UnitFilter;
+import org.standoff.kit.stock.UnitState;
+
+/**
+ * What a list of units is narrowed by.
+ *
+ * @param microphone only units of this catalogue item
+ * @param state only units in this state; where left out, all but the retired
+ */
+@Schema(name = "UnitQuery", description = "What a list of units is narrowed by")
+public record UnitQuery(
+    @Schema(description = "Only units of this catalogue item") @Size(max = UnitTold.LONGEST_ID)
+        String microphone,
+    @Schema(description = "Only units in this state; where left out, all but the retired")
+        UnitState state) {
+
+  UnitFilter filter() {
+    return new UnitFilter(Optional.ofNullable(microphone), Optional.ofNullable(state));
+  }
+}

@@ -1,0 +1,2 @@
+/** Kit over HTTP: what has an owner and a date. */
+package org.standoff.rest.kit;

@@ -1,0 +1,107 @@
+package org.standoff.contract.generated;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+
+/** Sends what was made of a description and gathers what is not as it says. */
+final class Run implements AutoCloseable {
+  /** More of one kind at one operation tell nothing new. */
+  private static final int MOST_ALIKE = 4;
+
+  private final Service service;
+  private final Judge judge;
+  private final List<Finding> findings = new ArrayList<>();
+  private final Map<String, Integer> alike = new HashMap<>();
+  private final Map<Expected, Integer> sent = new EnumMap<>(Expected.class);
+  private final ExecutorService senders;
+  private int count;
+
+  /**
+   * @param atOnce how many requests are under way at the same time
+   */
+  Run(Service service, Judge judge, int atOnce) {
+    this.senders = Executors.newFixedThreadPool(atOnce);
+    this.service = service;
+    this.judge = judge;
+  }
+
+  /** Several at once, in no order. */
+  void send(List<Case> cases) {
+    List<Callable<List<Finding>>> tasks = new ArrayList<>();
+    for (Case one : cases) {
+      tasks.add(() -> judge.judge(one, service.send(one.call())));
+      sent.merge(one.expected(), 1, Integer::sum);
+    }
+    count += cases.size();
+    try {
+      for (Future<List<Finding>> found : senders.invokeAll(tasks)) {
+        found.get().forEach(this::keep);
+      }
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+    } catch (ExecutionException failed) {
+      throw new IllegalStateException(failed.getCause());
+    }
+  }
+
+  /** One alone, whose answer the next depends on. */
+  Reply sendAlone(Case one) {
+    count++;
+    sent.merge(one.expected(), 1, Integer::sum);
+    Reply reply = service.send(one.call());
+    judge.judge(one, reply).forEach(this::keep);
+    return reply;
+  }
+
+  void keep(Finding finding) {
+    if (alike.merge(finding.kind() + finding.operation(), 1, Integer::sum) <= MOST_ALIKE) {
+      findings.add(finding);
+    }
+  }
+
+  String curl(Call call) {
+    return judge.curl(call);
+  }
+
+  int count() {
+    return count;
+  }
+
+  Map<Expected, Integer> sent() {
+    return sent;
+  }
+
+  List<Finding> findings() {
+    return findings;
+  }
+
+  /** All findings in a file, for those who don't want to scroll. */
+  String report(Path file) {
+    StringBuilder text = new StringBuilder();
+    findings.forEach(finding -> text.append(finding).append("\n\n"));
+    try {
+      Files.createDirectories(file.getParent());
+      Files.writeString(file, text);
+    } catch (IOException unwritable) {
+      throw new UncheckedIOException(unwritable);
+    }
+    return text.toString();
+  }
+
+  @Override
+  public void close() {
+    senders.shutdownNow();
+  }
+}

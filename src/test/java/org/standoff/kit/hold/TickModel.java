@@ -1,0 +1,301 @@
+package org.standoff.kit.hold;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.UUID;
+import org.standoff.kit.Model;
+import org.standoff.kit.Period;
+import org.standoff.kit.house.HouseTerms;
+
+/**
+ * Holds as simple as can be: time is a row of quarters of an hour, a unit has a set of them that is
+ * busy for each hold, and everything is found by trying. It knows no interval and no SQL. It does
+ * not choose units, it only judges choices.
+ */
+final class TickModel {
+
+  static final Duration TICK = Duration.ofMinutes(15);
+
+  final Instant start;
+  final Map<String, HouseTerms> houses = new TreeMap<>();
+  final Map<String, Unit> units = new LinkedHashMap<>();
+  final Map<UUID, Held> holds = new LinkedHashMap<>();
+
+  /** The present, in ticks. */
+  int now;
+
+  TickModel(Instant start) {
+    this.start = start;
+  }
+
+  /** A unit with what it is promised for. */
+  static final class Unit {
+    final Model model;
+    final String serial;
+    final String group;
+    String state = "available";
+
+    Unit(Model model, String serial, String group) {
+      this.model = model;
+      this.serial = serial;
+      this.group = group;
+    }
+  }
+
+  /** A unit within a hold. */
+  static final class Piece {
+    final Unit unit;
+    final int line;
+    int busyFrom;
+    int busyTo;
+    boolean occupies = true;
+    boolean out;
+    boolean in;
+
+    Piece(Unit unit, int line, int busyFrom, int busyTo) {
+      this.unit = unit;
+      this.line = line;
+      this.busyFrom = busyFrom;
+      this.busyTo = busyTo;
+    }
+
+    /** What came back at once was busy for that moment. */
+    BitSet ticks() {
+      BitSet ticks = new BitSet();
+      ticks.set(busyFrom, Math.max(busyTo, busyFrom + 1));
+      return ticks;
+    }
+  }
+
+  /** A hold. */
+  static final class Held {
+    final HoldWish wish;
+    final int madeAt;
+    final int from;
+    int to;
+    HoldState state;
+    int expiresAt;
+    final List<Piece> pieces = new ArrayList<>();
+
+    Held(HoldWish wish, int madeAt, int from, int to) {
+      this.wish = wish;
+      this.madeAt = madeAt;
+      this.from = from;
+      this.to = to;
+    }
+  }
+
+  Instant at(int tick) {
+    return start.plus(TICK.multipliedBy(tick));
+  }
+
+  Period period(int from, int to) {
+    return new Period(at(from), at(to));
+  }
+
+  /** By the clock on the wall of the house, tried tick by tick. */
+  boolean isOpen(HouseTerms house, int tick) {
+    if (house.hours().spans().isEmpty()) {
+      return true;
+    }
+    ZonedDateTime wall = at(tick).atZone(house.zone());
+    return house.hours().spans().stream()
+        .anyMatch(
+            span ->
+                span.day() == wall.getDayOfWeek()
+                    && !wall.toLocalTime().isBefore(span.opens())
+                    && !wall.toLocalTime().isAfter(span.closes()));
+  }
+
+  int nextOpening(HouseTerms house, int tick) {
+    int open = tick;
+    while (!isOpen(house, open)) {
+      open++;
+    }
+    return open;
+  }
+
+  /** Whether all houses take part in a hold from then to then. */
+  boolean isWelcome(List<WantedLine> lines, int from, int to) {
+    return lines.stream()
+        .map(line -> terms(line.house()))
+        .allMatch(house -> isOpen(house, from) && takesBack(house, to));
+  }
+
+  boolean takesBack(HouseTerms house, int to) {
+    return house.dropBox() || isOpen(house, to);
+  }
+
+  int busyTo(String house, int to) {
+    return nextOpening(terms(house), to) + (int) terms(house).turnRound().dividedBy(TICK);
+  }
+
+  HouseTerms terms(String house) {
+    return houses.get(house);
+  }
+
+  /** Whether a unit can be promised for those ticks, one hold left out. */
+  boolean isFree(Unit unit, int from, int to) {
+    if (!unit.state.equals("available")) {
+      return false;
+    }
+    BitSet wanted = new BitSet();
+    wanted.set(from, to);
+    for (Held hold : holds.values()) {
+      for (Piece piece : hold.pieces) {
+        if (piece.unit == unit) {
+          boolean late = piece.out && !piece.in && piece.busyTo <= now;
+          if (late || piece.occupies && piece.ticks().intersects(wanted)) {
+            return false;
+          }
+        }
+      }
+    }
+    return true;
+  }
+
+  /** Free units of a model by group; those of broken groups left out; single ones under "". */
+  private Map<String, Integer> free(Model model, int from, int busyTo) {
+    Map<String, Integer> counts = new TreeMap<>();
+    counts.put("", 0);
+    for (Unit unit : units.values()) {
+      if (unit.model.equals(model) && isFree(unit, from, busyTo)) {
+        boolean whole =
+            unit.group.isEmpty()
+                || units.values().stream()
+                    .filter(
+                        other ->
+                            other.model.house().equals(model.house())
+                                && other.group.equals(unit.group)
+                                && !other.state.equals("retired"))
+                    .allMatch(other -> isFree(other, from, busyTo));
+        if (whole) {
+          counts.merge(unit.group, 1, Integer::sum);
+        }
+      }
+    }
+    return counts;
+  }
+
+  /**
+   * Most units that a line could have, up to what it wants, by trying every set of groups; a
+   * matched line beside it has its group already.
+   */
+  int most(WantedLine line, boolean besideMatched, int matchedQuantity, int from, int to) {
+    Map<String, Integer> free = free(line.model(), from, busyTo(line.house(), to));
+    int singles = free.remove("");
+    List<Integer> groups = new ArrayList<>(free.values());
+    if (besideMatched) {
+      groups.remove((Integer) matchedQuantity);
+    }
+    if (line.matched()) {
+      return groups.contains(line.quantity()) ? line.quantity() : 0;
+    }
+    int best = 0;
+    for (int set = 0; set < 1 << groups.size(); set++) {
+      int sum = 0;
+      for (int i = 0; i < groups.size(); i++) {
+        sum += (set >> i & 1) * groups.get(i);
+      }
+      if (sum <= line.quantity()) {
+        best = Math.max(best, Math.min(line.quantity(), sum + singles));
+      }
+    }
+    return best;
+  }
+
+  /** What each line could have, in the order of the lines, matched ones served first. */
+  List<Integer> most(List<WantedLine> lines, int from, int to) {
+    return lines.stream()
+        .map(
+            line -> {
+              int beside =
+                  line.matched()
+                      ? 0
+                      : lines.stream()
+                          .filter(other -> other.matched() && other.model().equals(line.model()))
+                          .mapToInt(WantedLine::quantity)
+                          .findFirst()
+                          .orElse(0);
+              return most(line, beside > 0, beside, from, to);
+            })
+        .toList();
+  }
+
+  boolean isPossible(List<WantedLine> lines, int from, int to) {
+    List<Integer> most = most(lines, from, to);
+    for (int i = 0; i < lines.size(); i++) {
+      if (most.get(i) < lines.get(i).quantity()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Takes up what the service chose, if it may be chosen. */
+  void take(Held hold, Hold answer) {
+    for (HeldLine line : answer.lines()) {
+      WantedLine wanted = line.wanted();
+      if (line.units().size() != wanted.quantity()) {
+        throw new AssertionError("wanted " + wanted + ", got " + line.units());
+      }
+      for (HeldUnit chosen : line.units()) {
+        Unit unit = units.get(chosen.serial());
+        int busyTo = busyTo(wanted.house(), hold.to);
+        if (!unit.model.equals(wanted.model()) || !isFree(unit, hold.from, busyTo)) {
+          throw new AssertionError("not to be had: " + chosen + " for " + wanted);
+        }
+      }
+    }
+    for (HeldLine line : answer.lines()) {
+      for (HeldUnit chosen : line.units()) {
+        hold.pieces.add(
+            new Piece(
+                units.get(chosen.serial()),
+                line.line(),
+                hold.from,
+                busyTo(line.wanted().house(), hold.to)));
+      }
+    }
+    refuseBrokenGroups(hold);
+  }
+
+  private void refuseBrokenGroups(Held hold) {
+    List<Unit> theirs = hold.pieces.stream().map(piece -> piece.unit).toList();
+    if (theirs.stream().distinct().count() != theirs.size()) {
+      throw new AssertionError("a unit twice in one hold");
+    }
+    for (Unit unit : theirs) {
+      boolean whole =
+          unit.group.isEmpty()
+              || units.values().stream()
+                  .filter(
+                      other ->
+                          other.model.house().equals(unit.model.house())
+                              && other.group.equals(unit.group)
+                              && !other.state.equals("retired"))
+                  .allMatch(theirs::contains);
+      if (!whole) {
+        throw new AssertionError("a broken group: " + unit.group);
+      }
+    }
+  }
+
+  /** Whether a live hold has the unit, so that it can't be retired. */
+  boolean isPromised(Unit unit) {
+    return holds.values().stream()
+        .flatMap(hold -> hold.pieces.stream())
+        .anyMatch(
+            piece ->
+                piece.unit == unit
+                    && piece.occupies
+                    && (piece.busyTo > now || piece.out && !piece.in));
+  }
+}

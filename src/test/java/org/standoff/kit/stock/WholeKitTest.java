@@ -1,0 +1,241 @@
+package org.standoff.kit.stock;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowable;
+import static org.awaitility.Awaitility.await;
+
+import io.quarkus.test.common.TestResourceScope;
+import io.quarkus.test.common.WithTestResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.stream.IntStream;
+import javax.sql.DataSource;
+import org.junit.jupiter.api.Test;
+import org.standoff.fixture.EmbeddedDatabaseResource;
+import org.standoff.fixture.Kit;
+import org.standoff.kit.Caller;
+import org.standoff.kit.Model;
+import org.standoff.kit.ModelLocks;
+import org.standoff.kit.Precondition;
+import org.standoff.kit.Role;
+import org.standoff.kit.Sql;
+
+@QuarkusTest
+@WithTestResource(value = EmbeddedDatabaseResource.class, scope = TestResourceScope.GLOBAL)
+class WholeKitTest {
+  private static final Caller ADMIN = new Caller("admin", Set.of(Role.ADMIN), Optional.empty());
+  private static final String DYNAMIC = "core/dyn-card-1";
+
+  @Inject WholeKit wholeKit;
+  @Inject Stock stock;
+  @Inject DataSource dataSource;
+
+  /** A booking that was first keeps its unit; the publish waits for it and is refused. */
+  @Test
+  void aBookingThatIsUnderWayIsWaitedFor() throws SQLException {
+    Kit kit = Kit.house();
+    String house = kit.id();
+    publish(house, List.of(unit("A"), unit("B")));
+    UUID hold = UUID.randomUUID();
+    try (Connection booking = dataSource.getConnection()) {
+      booking.setAutoCommit(false);
+      ModelLocks.take(booking, List.of(new Model(house, DYNAMIC)));
+      CompletableFuture<PublishReport> publishing =
+          CompletableFuture.supplyAsync(() -> publish(house, List.of(unit("B"))));
+      waitForALockOf(house);
+      book(booking, hold, house, "A");
+      booking.commit();
+      booking.setAutoCommit(true);
+      Throwable refused = catchThrowable(publishing::join);
+      assertThat(refused).isInstanceOf(CompletionException.class);
+      assertThat(refused.getCause()).isInstanceOf(UnitsUnderHold.class);
+      assertThat(((UnitsUnderHold) refused.getCause()).promises())
+          .singleElement()
+          .satisfies(promise -> assertThat(promise.hold()).isEqualTo(hold));
+    }
+    assertThat(states(house)).containsEntry("A", UnitState.AVAILABLE);
+  }
+
+  @Test
+  void whoWaitsGetsAUnitThatIsAddedOrMended() throws SQLException {
+    String house = Kit.house().id();
+    UUID first = waiting(house);
+    publish(house, List.of(unit("A").in(UnitState.IN_REPAIR)));
+    assertThat(state(first)).isEqualTo("waiting");
+    publish(house, List.of(unit("A")));
+    assertThat(state(first)).isEqualTo("tentative");
+    UUID second = waiting(house);
+    stock.put(ADMIN, house, unit("B"), Precondition.NONE);
+    assertThat(state(second)).isEqualTo("tentative");
+  }
+
+  @Test
+  void publishesAtTheSameTimeLeaveOneOfTheirKits() {
+    String house = Kit.house().id();
+    List<List<KitUnit>> kits =
+        IntStream.range(0, 6)
+            .mapToObj(
+                kit -> IntStream.range(0, 40).mapToObj(i -> unit("K" + (kit * 20 + i))).toList())
+            .toList();
+    kits.stream()
+        .map(kit -> CompletableFuture.runAsync(() -> publish(house, kit)))
+        .toList()
+        .forEach(CompletableFuture::join);
+    Set<String> left = available(house);
+    assertThat(kits.stream().map(WholeKitTest::serials)).contains(left);
+    assertThat(stock.revision(house)).isEqualTo(7);
+  }
+
+  /** Against a map as the model: whatever is published, what is there is what was told. */
+  @Test
+  void whateverIsPublishedIsWhatIsThereAndTheReportSaysWhatChanged() {
+    String house = Kit.house().id();
+    Random random = new Random(20_270_611);
+    Map<String, KitUnit> model = new HashMap<>();
+    for (int round = 0; round < 40; round++) {
+      List<KitUnit> kit = new ArrayList<>();
+      for (int i = 0; i < 30; i++) {
+        if (random.nextInt(3) > 0) {
+          UnitState state = UnitState.values()[random.nextInt(3)];
+          kit.add(new KitUnit("U" + i, DYNAMIC, null, state, 100 * random.nextInt(2), ""));
+        }
+      }
+      long before = stock.revision(house);
+      PublishReport report = publish(house, kit);
+      Map<String, KitUnit> told = new HashMap<>();
+      kit.forEach(unit -> told.put(unit.serial(), unit));
+      long added = told.keySet().stream().filter(serial -> !model.containsKey(serial)).count();
+      long retired =
+          model.values().stream()
+              .filter(unit -> unit.state() != UnitState.RETIRED)
+              .filter(
+                  unit ->
+                      !told.containsKey(unit.serial())
+                          || told.get(unit.serial()).state() == UnitState.RETIRED)
+              .count();
+      long unchanged = kit.stream().filter(unit -> unit.equals(model.get(unit.serial()))).count();
+      assertThat(report.added().count()).isEqualTo(added);
+      assertThat(report.retired().count()).isEqualTo(retired);
+      assertThat(report.unchanged().count()).isEqualTo(unchanged);
+      long all = added + report.changed().count() + retired + unchanged;
+      long gone =
+          model.values().stream()
+              .filter(unit -> unit.state() != UnitState.RETIRED)
+              .filter(unit -> !told.containsKey(unit.serial()))
+              .count();
+      assertThat(all).isEqualTo(kit.size() + gone);
+      model.replaceAll(
+          (serial, unit) -> told.containsKey(serial) ? unit : unit.in(UnitState.RETIRED));
+      model.putAll(told);
+      Map<String, UnitState> states = new HashMap<>();
+      model.forEach((serial, unit) -> states.put(serial, unit.state()));
+      assertThat(states(house)).isEqualTo(states);
+      assertThat(stock.revision(house)).isEqualTo(unchanged == all ? before : before + 1);
+      assertThat(publish(house, kit).unchanged().count()).isEqualTo(kit.size());
+      assertThat(stock.revision(house)).isEqualTo(unchanged == all ? before : before + 1);
+    }
+  }
+
+  private PublishReport publish(String house, List<KitUnit> kit) {
+    return wholeKit.publish(ADMIN, house, kit, false, Precondition.NONE);
+  }
+
+  private static KitUnit unit(String serial) {
+    return new KitUnit(serial, DYNAMIC, null, UnitState.AVAILABLE, 400, "");
+  }
+
+  private static Set<String> serials(List<KitUnit> kit) {
+    return Set.copyOf(kit.stream().map(KitUnit::serial).toList());
+  }
+
+  private Set<String> available(String house) {
+    return Set.copyOf(
+        stock.list(house, UnitFilter.NOT_RETIRED, "", 1_000).stream()
+            .map(stored -> stored.unit().serial())
+            .toList());
+  }
+
+  private Map<String, UnitState> states(String house) {
+    Map<String, UnitState> states = new HashMap<>();
+    for (UnitState state : UnitState.values()) {
+      stock
+          .list(house, new UnitFilter(Optional.empty(), Optional.of(state)), "", 1_000)
+          .forEach(stored -> states.put(stored.unit().serial(), state));
+    }
+    return states;
+  }
+
+  /** Until somebody waits for an advisory lock, which here can only be the publish. */
+  private void waitForALockOf(String house) {
+    await(house)
+        .until(
+            () -> {
+              try (Connection connection = dataSource.getConnection()) {
+                return !Sql.list(
+                        connection,
+                        "select 1 from pg_locks where locktype = 'advisory' and not granted",
+                        row -> true)
+                    .isEmpty();
+              }
+            });
+  }
+
+  /** A hold of one unit for tomorrow, in line. */
+  private static UUID waiting(String house) {
+    UUID hold = UUID.randomUUID();
+    Kit.sql(
+        "insert into hold (id, desk, reference, held_from, held_to, state, lifetime_min,"
+            + " expires_at) values (?, 'desk', ?, now() + interval '1 day',"
+            + " now() + interval '2 days', 'waiting', 60, now() + interval '1 day')",
+        hold,
+        hold.toString());
+    Kit.sql(
+        "insert into hold_line (hold, line, house, microphone, quantity, matched)"
+            + " values (?, 1, ?, ?, 1, false)",
+        hold,
+        house,
+        DYNAMIC);
+    return hold;
+  }
+
+  private String state(UUID hold) throws SQLException {
+    try (Connection connection = dataSource.getConnection()) {
+      return Sql.first(
+              connection,
+              "select state from hold where id = ?",
+              row -> row.getString("state"),
+              hold)
+          .orElseThrow();
+    }
+  }
+
+  private static void book(Connection connection, UUID hold, String house, String serial)
+      throws SQLException {
+    Sql.change(
+        connection,
+        "insert into hold (id, desk, reference, held_from, held_to, state, lifetime_min)"
+            + " values (?, 'desk', ?, now(), now() + interval '2 days', 'confirmed', 60)",
+        hold,
+        hold.toString());
+    Sql.change(
+        connection,
+        "insert into hold_unit (hold, line, unit, house, microphone, busy)"
+            + " select ?, 0, id, house, microphone, tstzrange(now(), now() + interval '2 days')"
+            + " from unit where house = ? and serial = ?",
+        hold,
+        house,
+        serial);
+  }
+}

@@ -1,0 +1,157 @@
+package org.standoff.rest.http;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.matchesPattern;
+import static org.hamcrest.Matchers.nullValue;
+
+import io.quarkus.test.common.TestResourceScope;
+import io.quarkus.test.common.WithTestResource;
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.QuarkusTestProfile;
+import io.quarkus.test.junit.TestProfile;
+import io.restassured.RestAssured;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
+import org.standoff.fixture.EmbeddedDatabaseResource;
+
+/** Limits small enough to be reached: two requests at once, few an hour. */
+@QuarkusTest
+@WithTestResource(value = EmbeddedDatabaseResource.class, scope = TestResourceScope.GLOBAL)
+@TestProfile(LimitsOverHttpTest.Small.class)
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+class LimitsOverHttpTest {
+  private static final String COMPUTED = "/v1/packs";
+  private static final int REQUESTS_IN_AN_HOUR = 40;
+
+  /** The settings. */
+  public static class Small implements QuarkusTestProfile {
+    @Override
+    public Map<String, String> getConfigOverrides() {
+      return Map.of(
+          "standoff.limits.requests-at-once", "2",
+          "standoff.limits.rate.requests", String.valueOf(REQUESTS_IN_AN_HOUR),
+          "standoff.limits.rate.window", "1h",
+          "standoff.cross-origin.allowed", "https://desk.example.org");
+    }
+  }
+
+  @Test
+  @Order(1)
+  void oneRequestTooManyIsToldToComeAgainWhileHealthAnswers() throws IOException {
+    try (Socket first = bodyThatDoesNotCome();
+        Socket second = bodyThatDoesNotCome()) {
+      await()
+          .untilAsserted(
+              () ->
+                  given()
+                      .get(COMPUTED)
+                      .then()
+                      .statusCode(503)
+                      .contentType("application/problem+json")
+                      .header("Retry-After", equalTo("1"))
+                      .body("code", equalTo("OVERLOADED")));
+      given().get("/q/health/live").then().statusCode(200);
+      given().get("/q/metrics").then().body(containsString("standoff_requests_inside_most 2.0"));
+    }
+    await().untilAsserted(() -> given().get(COMPUTED).then().statusCode(200));
+    given()
+        .get("/q/metrics")
+        .then()
+        .body(matchesPattern("(?s).*standoff_requests_shed_total [1-9].*"));
+  }
+
+  @Test
+  @Order(3)
+  void aPageOfAnAllowedOriginMayReadTheAnswer() {
+    given()
+        .header("Origin", "https://desk.example.org")
+        .get("/")
+        .then()
+        .statusCode(200)
+        .header("Access-Control-Allow-Origin", equalTo("https://desk.example.org"))
+        .header("Access-Control-Expose-Headers", containsString("ETag"));
+  }
+
+  @Test
+  @Order(4)
+  void aBrowserIsToldBeforehandWhatItMaySend() {
+    given()
+        .header("Origin", "https://desk.example.org")
+        .header("Access-Control-Request-Method", "POST")
+        .header("Access-Control-Request-Headers", "content-type")
+        .options("/v1/settings")
+        .then()
+        .statusCode(204)
+        .header("Access-Control-Allow-Origin", equalTo("https://desk.example.org"))
+        .header("Access-Control-Allow-Methods", containsString("POST"))
+        .header("Access-Control-Allow-Headers", containsString("If-Match"));
+  }
+
+  @Test
+  @Order(5)
+  void aPageOfAnyOtherOriginMayNot() {
+    given()
+        .header("Origin", "https://elsewhere.example.org")
+        .get("/")
+        .then()
+        .statusCode(200)
+        .header("Access-Control-Allow-Origin", nullValue());
+  }
+
+  /** Or a shared cache would hand one origin's answer to another. */
+  @Test
+  @Order(6)
+  void anAnswerVariesByOrigin() {
+    assertThat(
+            given()
+                .header("Origin", "https://desk.example.org")
+                .get("/")
+                .headers()
+                .getValues("Vary"))
+        .anySatisfy(value -> assertThat(value).contains("Origin"));
+  }
+
+  @Test
+  @Order(7)
+  void whoAsksTooMuchIsToldWhenToComeAgain() {
+    given()
+        .get(COMPUTED)
+        .then()
+        .header("RateLimit-Policy", equalTo("\"requests\";q=40;w=3600"))
+        .header("RateLimit", matchesPattern("\"requests\";r=\\d+;t=\\d+"));
+    for (int i = 0; i < REQUESTS_IN_AN_HOUR; i++) {
+      given().get(COMPUTED);
+    }
+    given()
+        .get(COMPUTED)
+        .then()
+        .statusCode(429)
+        .contentType("application/problem+json")
+        .header("RateLimit", matchesPattern("\"requests\";r=0;t=\\d+"))
+        .header("Retry-After", matchesPattern("\\d+"))
+        .body("code", equalTo("TOO_MANY"));
+    given().get("/q/health/live").then().statusCode(200);
+  }
+
+  /** A POST of which only the head is sent. */
+  private static Socket bodyThatDoesNotCome() throws IOException {
+    Socket socket = new Socket(InetAddress.getLoopbackAddress(), RestAssured.port);
+    String head =
+        "POST /v1/headroom HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\n"
+            + "Content-Length: 100\r\n\r\n{";
+    socket.getOutputStream().write(head.getBytes(StandardCharsets.ISO_8859_1));
+    socket.getOutputStream().flush();
+    return socket;
+  }
+}

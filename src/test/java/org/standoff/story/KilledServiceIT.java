@@ -1,0 +1,108 @@
+package org.standoff.story;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.standoff.fixture.PackagedService;
+import org.standoff.launch.StartNotice;
+
+/**
+ * The service and its embedded PostgreSQL are killed in mid-traffic and started again by the same
+ * command: what was acknowledged is there.
+ */
+class KilledServiceIT {
+
+  private static final int CLIENTS = 8;
+  private static final int ENOUGH = 60;
+  private static final Duration LIMIT = Duration.ofMinutes(2);
+
+  @TempDir Path folder;
+
+  private final HoldTraffic traffic = new HoldTraffic();
+  private final Map<String, String> wishes = new ConcurrentHashMap<>();
+
+  @Test
+  void nothingAcknowledgedIsLost() throws Exception {
+    PackagedService first = PackagedService.start(folder, Map.of());
+    HoldTraffic.tellHouse(first);
+    String desk = first.token("booker", Optional.empty(), "north-desk");
+    during(first, desk, ENOUGH, () -> killBoth(first));
+
+    PackagedService second = PackagedService.start(folder, Map.of());
+    traffic.compare(second, desk, wishes);
+    traffic.askAgain(second, desk);
+    during(second, desk, 2 * ENOUGH, second::killDatabase);
+    assertSaysThatTheDatabaseIsDown(second, desk);
+    second.kill();
+
+    try (PackagedService third = PackagedService.start(folder, Map.of())) {
+      traffic.compare(third, desk, wishes);
+      traffic.askAgain(third, desk);
+      assertThat(traffic.unanswered()).isEmpty();
+      HoldTraffic.compareTables(third.databasePort());
+    }
+  }
+
+  private static void killBoth(PackagedService service) {
+    service.kill();
+    service.killDatabase();
+  }
+
+  /** Lets clients ask until so many holds are acknowledged, does it, and waits for the clients. */
+  private void during(PackagedService service, String desk, int holds, Runnable deed)
+      throws Exception {
+    AtomicBoolean over = new AtomicBoolean();
+    ExecutorService threads = Executors.newFixedThreadPool(CLIENTS);
+    try {
+      List<Future<?>> clients = new ArrayList<>();
+      for (int client = 0; client < CLIENTS; client++) {
+        Random random = new Random(holds + client);
+        clients.add(
+            threads.submit(
+                () -> {
+                  while (!over.get()) {
+                    Map.Entry<String, String> wish = traffic.wish(random);
+                    wishes.put(wish.getKey(), wish.getValue());
+                    traffic.ask(service, desk, wish);
+                  }
+                }));
+      }
+      await().atMost(LIMIT).until(() -> traffic.acknowledged().size() >= holds);
+      deed.run();
+      over.set(true);
+      for (Future<?> client : clients) {
+        client.get(LIMIT.toSeconds(), TimeUnit.SECONDS);
+      }
+    } finally {
+      over.set(true);
+      threads.shutdownNow();
+    }
+  }
+
+  private static void assertSaysThatTheDatabaseIsDown(PackagedService service, String desk)
+      throws IOException {
+    HttpResponse<String> holds = service.get("/v1/holds", desk);
+    assertThat(holds.statusCode()).as(holds.body()).isEqualTo(503);
+    assertThat(holds.headers().firstValue("Retry-After")).isPresent();
+    assertThat(service.get(StartNotice.TRY_PATH, desk).statusCode())
+        .as("calculations know nothing of it")
+        .isEqualTo(200);
+  }
+}
