@@ -33,11 +33,12 @@ public final class EmbeddedDatabase implements AutoCloseable {
       Path home = Files.createDirectories(folder).toRealPath();
       Path cluster = home.resolve("postgresql");
       lock = FolderLock.on(home);
-      OrphanServer.endIn(cluster);
+      Path programs = home.resolve("server");
+      OrphanServer.endIn(cluster, programs);
       EmbeddedPostgres.Builder builder =
           onLoopback(port)
               // a temporary folder may be swept while the server runs, or belong to another user
-              .setOverrideWorkingDirectory(home.resolve("server").toFile())
+              .setOverrideWorkingDirectory(programs.toFile())
               .setDataDirectory(cluster)
               .setCleanDataDirectory(false)
               // the library switches both off, which is right for tests only

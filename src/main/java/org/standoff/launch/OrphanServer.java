@@ -4,13 +4,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 
 /**
- * The PostgreSQL that stays behind when the service is killed. Left alone it holds its data folder,
- * and the next start waits for nothing until it gives up.
+ * What stays behind of the PostgreSQL when the service, or both, are killed: the server, sessions
+ * that are still at work, or a dead process that nobody has buried yet. Left alone each of them
+ * holds the data folder, and the next start waits for nothing until it gives up.
  */
 final class OrphanServer {
 
@@ -18,33 +20,50 @@ final class OrphanServer {
 
   private OrphanServer() {}
 
-  /** Ends the server that holds this cluster folder. The caller owns the folder. */
-  static void endIn(Path cluster) throws IOException {
+  /**
+   * Ends what holds this cluster folder. The caller owns the folder.
+   *
+   * @param programs where the server's programs lie; nobody else runs these
+   */
+  static void endIn(Path cluster, Path programs) throws IOException {
+    noted(cluster)
+        .filter(process -> isDead(process) || serves(process, cluster))
+        .ifPresent(OrphanServer::end);
+    ProcessHandle.allProcesses()
+        .filter(process -> program(process).filter(path -> path.startsWith(programs)).isPresent())
+        .forEach(OrphanServer::end);
+  }
+
+  private static Optional<ProcessHandle> noted(Path cluster) throws IOException {
     Path note = cluster.resolve("postmaster.pid");
     if (!Files.exists(note)) {
-      return;
+      return Optional.empty();
     }
     List<String> lines = Files.readAllLines(note);
-    if (lines.isEmpty()) {
-      return;
-    }
-    ProcessHandle.of(Long.parseLong(lines.get(0).strip()))
-        .filter(process -> serves(process, cluster))
-        .ifPresent(OrphanServer::end);
+    return lines.isEmpty()
+        ? Optional.empty()
+        : ProcessHandle.of(Long.parseLong(lines.get(0).strip()));
+  }
+
+  /** PostgreSQL takes a process that nobody has waited for yet for one that runs. */
+  private static boolean isDead(ProcessHandle process) {
+    return program(process).isEmpty() && process.info().commandLine().isEmpty();
   }
 
   /** A number in a left-over file may meanwhile be that of any other process. */
   private static boolean serves(ProcessHandle process, Path cluster) {
-    ProcessHandle.Info info = process.info();
     boolean postgres =
-        info.command()
-            .map(Path::of)
+        program(process)
             .map(Path::getFileName)
             .map(Path::toString)
             .orElse("")
             .startsWith("postgres");
     return postgres
-        && info.commandLine().map(line -> line.contains(cluster.toString())).orElse(true);
+        && process.info().commandLine().map(line -> line.contains(cluster.toString())).orElse(true);
+  }
+
+  private static Optional<Path> program(ProcessHandle process) {
+    return process.info().command().map(Path::of);
   }
 
   private static void end(ProcessHandle server) {

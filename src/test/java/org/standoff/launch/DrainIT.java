@@ -27,6 +27,9 @@ class DrainIT {
       "{\"source\":\"core/snare\",\"placement\":\"top\",\"distance_m\":0.05,"
           + "\"microphone\":\"core/ldc-multi-1\",\"preamp\":\"core/preamp-16\"}";
 
+  /** The check that tells balancers to send nobody more. */
+  private static final String ENDING = "\"Graceful Shutdown\"";
+
   @TempDir private Path folder;
   private Process service;
   private int port;
@@ -69,8 +72,11 @@ class DrainIT {
       await().until(() -> isInside());
 
       service.destroy();
-      await().until(() -> !isLive());
+      await().until(() -> get("/q/health/ready").body().contains(ENDING));
       assertThat(service.isAlive()).isTrue();
+      HttpResponse<String> late = get("/v1/sources");
+      assertThat(late.statusCode()).as("who did not look is still answered").isEqualTo(200);
+      assertThat(late.headers().firstValue("Connection")).hasValue("close");
       socket.getOutputStream().write(body, 10, body.length - 10);
       socket.getOutputStream().flush();
       String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
@@ -92,7 +98,9 @@ class DrainIT {
   }
 
   private HttpResponse<String> get(String path) throws IOException, InterruptedException {
-    return HttpClient.newHttpClient()
+    return HttpClient.newBuilder()
+        .version(HttpClient.Version.HTTP_1_1)
+        .build()
         .send(
             HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path)).build(),
             HttpResponse.BodyHandlers.ofString());

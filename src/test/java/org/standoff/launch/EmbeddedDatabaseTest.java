@@ -14,6 +14,8 @@ import java.sql.Statement;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class EmbeddedDatabaseTest {
 
@@ -48,8 +50,9 @@ class EmbeddedDatabaseTest {
     }
   }
 
-  @Test
-  void theServerOfAKilledProcessIsEndedAndItsDataTakenUp() throws Exception {
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void theServerOfAKilledProcessIsEndedAndItsDataTakenUp(boolean serverKilledToo) throws Exception {
     Process owner =
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -64,6 +67,9 @@ class EmbeddedDatabaseTest {
     ProcessHandle orphan = ProcessHandle.of(serverIn(folder)).orElseThrow();
     owner.destroyForcibly().waitFor();
     assertThat(isRunning(orphan)).isTrue();
+    if (serverKilledToo) {
+      orphan.destroyForcibly();
+    }
 
     try (EmbeddedDatabase next = EmbeddedDatabase.inFolder(folder, 0)) {
       assertThat(value(next, "select 1")).isEqualTo("1");

@@ -171,7 +171,7 @@ class TokensOfThePackagedServiceIT {
     assertThat(unknown(following, "/v1/microphones")).isEqualTo(401);
     assertThat(unknown(following, "/v1/houses")).isEqualTo(401);
     assertThat(unknown(following, StartNotice.TRY_PATH)).isEqualTo(401);
-    for (String open : List.of("/", "/openapi", "/problems", "/q/health/ready")) {
+    for (String open : List.of("/", "/openapi", "/problems/not-found", "/q/health/ready")) {
       assertThat(unknown(following, open)).as(open).isEqualTo(200);
     }
     assertThat(unknown(own, StartNotice.TRY_PATH)).isEqualTo(200);

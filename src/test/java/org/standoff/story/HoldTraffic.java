@@ -47,21 +47,17 @@ final class HoldTraffic {
   /** A house with its units, told over HTTP. */
   static void tellHouse(PackagedService service) throws IOException {
     String admin = service.token("admin", Optional.empty(), "warden");
-    String house = "/v1/houses/" + HOUSE;
-    assertThat(
-            service
-                .put(
-                    house,
-                    admin,
-                    "{\"title\": \"Quillmoor\", \"zone\": \"Europe/Vienna\", \"currency\": \"EUR\"}")
-                .statusCode())
-        .isEqualTo(200);
+    HttpResponse<String> house =
+        service.put(
+            "/v1/houses/" + HOUSE,
+            admin,
+            "{\"title\": \"Quillmoor\", \"zone\": \"Europe/Vienna\", \"currency\": \"EUR\"}");
+    assertThat(house.statusCode()).as(house.body()).isEqualTo(200);
     StringBuilder units = new StringBuilder();
     for (int i = 0; i < UNITS; i++) {
       units.append(i == 0 ? "" : ",").append(unit(i));
     }
-    HttpResponse<String> told =
-        service.put(house + "/units", admin, "{\"units\": [" + units + "]}");
+    HttpResponse<String> told = service.publish(HOUSE, admin, "{\"units\": [" + units + "]}");
     assertThat(told.statusCode()).as(told.body()).isEqualTo(200);
   }
 

@@ -18,6 +18,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.standoff.fixture.PackagedService;
@@ -35,29 +36,41 @@ class KilledServiceIT {
 
   @TempDir Path folder;
 
+  private final List<PackagedService> started = new ArrayList<>();
   private final HoldTraffic traffic = new HoldTraffic();
   private final Map<String, String> wishes = new ConcurrentHashMap<>();
 
   @Test
   void nothingAcknowledgedIsLost() throws Exception {
-    PackagedService first = PackagedService.start(folder, Map.of());
+    PackagedService first = start();
     HoldTraffic.tellHouse(first);
     String desk = first.token("booker", Optional.empty(), "north-desk");
     during(first, desk, ENOUGH, () -> killBoth(first));
 
-    PackagedService second = PackagedService.start(folder, Map.of());
+    PackagedService second = start();
     traffic.compare(second, desk, wishes);
     traffic.askAgain(second, desk);
     during(second, desk, 2 * ENOUGH, second::killDatabase);
     assertSaysThatTheDatabaseIsDown(second, desk);
     second.kill();
 
-    try (PackagedService third = PackagedService.start(folder, Map.of())) {
-      traffic.compare(third, desk, wishes);
-      traffic.askAgain(third, desk);
-      assertThat(traffic.unanswered()).isEmpty();
-      HoldTraffic.compareTables(third.databasePort());
-    }
+    PackagedService third = start();
+    traffic.compare(third, desk, wishes);
+    traffic.askAgain(third, desk);
+    assertThat(traffic.unanswered()).isEmpty();
+    HoldTraffic.compareTables(third.databasePort());
+  }
+
+  /** Also where it failed half-way. */
+  @AfterEach
+  void endAll() {
+    started.forEach(PackagedService::close);
+  }
+
+  private PackagedService start() {
+    PackagedService service = PackagedService.start(folder, Map.of());
+    started.add(service);
+    return service;
   }
 
   private static void killBoth(PackagedService service) {
