@@ -56,12 +56,12 @@ final class HeldOverHttp {
       Random random = new Random();
       running.add(threads.submit(() -> holdUntil(begun + time.toNanos(), random)));
     }
+    threads.shutdown();
     List<Long> all = new ArrayList<>();
     for (Future<List<Long>> one : running) {
       all.addAll(one.get());
     }
     double seconds = (System.nanoTime() - begun) / 1e9;
-    threads.shutdown();
     long[] nanos = all.stream().mapToLong(Long::longValue).sorted().toArray();
     return new Rate(
         nanos.length / seconds,

@@ -132,7 +132,10 @@ public final class AvailabilityBench {
             case when n %% 50 = 49 then 'in-repair' else 'available' end, 500 + 100 * (n %% 3)
         from generate_series(0, %d) h, generate_series(0, %d) m, generate_series(1, %d) n
         """
-            .formatted(HOUSES - 1, MODELS - 1, unitsOfAModel));
+            .formatted(HOUSES - 1, MODELS - 1, unitsOfAModel),
+        "select count_shelves(array_agg(house), array_agg(microphone))"
+            + " from (select distinct house, microphone from unit) as known",
+        "vacuum analyze shelf");
   }
 
   /** Holds of one unit and two days, numbered from one figure to before another. */

@@ -52,7 +52,7 @@ final class AvailabilityViews {
         one.house().id(),
         one.enough(),
         one.shelf().freeCount(),
-        one.shelf().groups().size(),
+        one.shelf().groupCount(),
         one.shelf().unitCount(),
         one.shelf().inRepairCount(),
         one.shelf().overdueCount(),

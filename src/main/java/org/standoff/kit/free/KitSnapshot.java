@@ -28,35 +28,56 @@ final class KitSnapshot {
 
   private static final String SHELVES =
       """
+      select s.house, s.microphone, s.unit_count, s.in_repair_count, s.loose_rates, s.loose_counts,
+          s.group_rates, s.group_counts,
+          (select count(distinct o.unit) from overdue_unit o join unit u on u.id = o.unit
+           where o.house = s.house and o.microphone = s.microphone
+             and u.state <> 'retired')::integer as overdue_count
+      from unnest(?) as a (house) join shelf s on s.house = a.house
+      where true %s
+      order by s.house, s.microphone
+      """;
+
+  private static final String TAKEN =
+      """
       with asked as materialized (
           select * from unnest(?, ?) as a (house, needed_to)
       ), fallen as materialized (
           select id from hold where state = 'tentative' and expires_at <= ?
-      ), busy as (
+      ), taken as materialized (
           select b.unit
           from asked a join hold_unit b on b.house = a.house
           where b.occupies and upper(b.busy) > ? and lower(b.busy) < a.needed_to
               and not exists (select from fallen where fallen.id = b.hold) %1$s
-      ), overdue as (
+          union
           select o.unit from asked a join overdue_unit o on o.house = a.house where true %2$s
+      ), lost as materialized (
+          select u.house, u.microphone, u.matched_group, u.day_rate_minor, u.state
+          from taken join unit u on u.id = taken.unit
       )
-      select u.house, u.microphone, u.matched_group, u.day_rate_minor, count(*)::int as all_units,
-          (count(*) filter (where u.state = 'in-repair'))::int as in_repair,
-          (count(*) filter (where o.unit is not null))::int as overdue,
-          (count(*) filter (where u.state = 'available' and o.unit is null and b.unit is null))::int
-              as free
-      from asked a join unit u on u.house = a.house
-          left join (select distinct unit from busy) b on b.unit = u.id
-          left join (select distinct unit from overdue) o on o.unit = u.id
-      where u.state <> 'retired' %3$s
-      group by u.house, u.microphone, u.matched_group, u.day_rate_minor
-      order by u.house, u.microphone, u.matched_group, u.day_rate_minor
+      select house, microphone, false as grouped, day_rate_minor::text as rates,
+          count(*)::integer as lost_count
+      from lost where matched_group is null and state = 'available'
+      group by house, microphone, day_rate_minor
+      union all
+      select w.house, w.microphone, true, g.rates, count(*)::integer
+      from (select distinct house, microphone, matched_group
+            from lost where matched_group is not null and state <> 'retired') as w
+          cross join lateral (
+              select string_agg(u.day_rate_minor::text, ',' order by u.day_rate_minor) as rates,
+                  bool_and(u.state = 'available') as is_whole
+              from unit u
+              where u.house = w.house and u.microphone = w.microphone
+                  and u.matched_group = w.matched_group and u.state <> 'retired') as g
+      where g.is_whole
+      group by w.house, w.microphone, g.rates
       """;
 
-  private static final String ALL_SHELVES = SHELVES.formatted("", "", "");
-  private static final String SOME_SHELVES =
-      SHELVES.formatted(
-          "and b.microphone = any (?)", "and o.microphone = any (?)", "and u.microphone = any (?)");
+  private static final String ALL_SHELVES = SHELVES.formatted("");
+  private static final String SOME_SHELVES = SHELVES.formatted("and s.microphone = any (?)");
+  private static final String ALL_TAKEN = TAKEN.formatted("", "");
+  private static final String SOME_TAKEN =
+      TAKEN.formatted("and b.microphone = any (?)", "and o.microphone = any (?)");
 
   private static final String DIARIES =
       """
@@ -77,20 +98,8 @@ final class KitSnapshot {
       order by u.microphone, u.id, busy_from
       """;
 
-  /** From one model to the next: a look at each, not at each unit. */
   private static final String MODELS =
-      """
-      with recursive model as (
-          select h.house, (select min(u.microphone) from unit u
-              where u.house = h.house and u.state <> 'retired') as microphone
-          from unnest(?) as h (house)
-          union all
-          select m.house, (select min(u.microphone) from unit u
-              where u.house = m.house and u.microphone > m.microphone and u.state <> 'retired')
-          from model m where m.microphone is not null
-      )
-      select house, microphone from model where microphone is not null order by house, microphone
-      """;
+      "select house, microphone from shelf where house = any (?) order by house, microphone";
 
   private final Connection connection;
   private final Instant now;
@@ -133,26 +142,27 @@ final class KitSnapshot {
   List<Shelf> shelves(
       Collection<HouseTerms> houses, Optional<Collection<String>> microphones, Period period)
       throws SQLException {
-    Stream<Object> always =
-        Stream.of(
-            houses.stream().map(HouseTerms::id).toArray(String[]::new),
-            houses.stream()
-                .map(house -> new Handover(house).busy(period).to())
-                .toArray(Instant[]::new),
-            now,
-            period.from());
-    Stream<Object> models =
-        microphones.stream()
-            .map(names -> names.toArray(String[]::new))
-            .flatMap(names -> Stream.of(names, names, names));
-    ShelfRows rows = new ShelfRows();
+    String[] ids = houses.stream().map(HouseTerms::id).toArray(String[]::new);
+    Instant[] neededTo =
+        houses.stream().map(house -> new Handover(house).busy(period).to()).toArray(Instant[]::new);
+    Optional<String[]> models = microphones.map(names -> names.toArray(String[]::new));
+    ShelfCounts counts = new ShelfCounts();
     Sql.list(
             connection,
-            microphones.isPresent() ? SOME_SHELVES : ALL_SHELVES,
-            ShelfRows.Row::read,
-            Stream.concat(always, models).toArray())
-        .forEach(rows::add);
-    return rows.shelves();
+            models.isPresent() ? SOME_SHELVES : ALL_SHELVES,
+            ShelfCounts.Counted::read,
+            Stream.concat(Stream.<Object>of((Object) ids), models.stream()).toArray())
+        .forEach(counts::add);
+    Sql.list(
+            connection,
+            models.isPresent() ? SOME_TAKEN : ALL_TAKEN,
+            ShelfCounts.Taken::read,
+            Stream.concat(
+                    Stream.<Object>of(ids, neededTo, now, period.from()),
+                    models.stream().flatMap(names -> Stream.of(names, names)))
+                .toArray())
+        .forEach(counts::take);
+    return counts.shelves();
   }
 
   /** The models that each of the houses has, in their order. */

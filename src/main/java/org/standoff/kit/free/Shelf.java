@@ -1,5 +1,7 @@
 package org.standoff.kit.free;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.standoff.kit.Model;
 
@@ -12,7 +14,7 @@ import org.standoff.kit.Model;
  * @param overdueCount units that a desk should have brought back by now: nobody knows when they
  *     come, so they are not free, however far off the period is
  * @param loose free units that belong to no group, by their rate, cheapest first
- * @param groups matched groups that are free as a whole
+ * @param groups matched groups that are free as a whole, by the rates of their units
  */
 public record Shelf(
     Model model,
@@ -31,16 +33,17 @@ public record Shelf(
   public record Loose(long dayRateMinor, int count) {}
 
   /**
-   * A free group.
+   * Free groups that are alike.
    *
-   * @param name of the group, within the house and model
-   * @param dayRatesMinor rates of its units
+   * @param dayRatesMinor rates of the units of each
+   * @param count how many there are
    */
-  public record Group(String name, List<Long> dayRatesMinor) {
+  public record Group(List<Long> dayRatesMinor, int count) {
     public Group {
       dayRatesMinor = List.copyOf(dayRatesMinor);
     }
 
+    /** Units of each. */
     public int size() {
       return dayRatesMinor.size();
     }
@@ -58,11 +61,18 @@ public record Shelf(
 
   /** Units that can leave; one that stays behind from a broken group can't. */
   public int freeCount() {
-    return looseCount() + groups.stream().mapToInt(Group::size).sum();
+    return looseCount() + groups.stream().mapToInt(group -> group.size() * group.count()).sum();
+  }
+
+  /** Groups that can leave. */
+  public int groupCount() {
+    return groups.stream().mapToInt(Group::count).sum();
   }
 
   public Lots lots() {
-    return new Lots(looseCount(), groups.stream().map(Group::size).toList());
+    List<Integer> sizes = new ArrayList<>();
+    groups.forEach(group -> sizes.addAll(Collections.nCopies(group.count(), group.size())));
+    return new Lots(looseCount(), sizes);
   }
 
   private int looseCount() {

@@ -51,15 +51,23 @@ final class Supply {
           group.dayRatesMinor().stream().map(rate -> priced(rate, chargeOfRate)).toList();
       bundles
           .computeIfAbsent(group.size(), size -> new ArrayList<>())
-          .add(new Bundle(units, units.stream().mapToLong(Priced::chargeMinor).sum()));
+          .addAll(
+              Collections.nCopies(
+                  Math.min(group.count(), wanted(pool, group.size())),
+                  new Bundle(units, units.stream().mapToLong(Priced::chargeMinor).sum())));
     }
     bundles.replaceAll(
         (size, list) ->
             list.stream()
                 .sorted(Comparator.comparingLong(Bundle::chargeMinor))
-                .limit(pool.matchedLines().getOrDefault(size, List.of()).size() + most / size)
+                .limit(wanted(pool, size))
                 .toList());
     this.whole = lots(Map.of());
+  }
+
+  /** More groups of a size than these are wanted by nobody. */
+  private static int wanted(Pool pool, int size) {
+    return pool.matchedLines().getOrDefault(size, List.of()).size() + pool.looseDemand() / size;
   }
 
   private static Priced priced(long dayRateMinor, LongUnaryOperator chargeOfRate) {

@@ -8,11 +8,16 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Currency;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.lifecycle.AfterContainer;
@@ -71,7 +76,7 @@ class FreeKitLawsTest {
         Shelf more = found(stock.house, model, inner);
         Shelf fewer = found(stock.house, model, outer);
         assertThat(fewer.freeCount()).isBetween(0, more.freeCount());
-        assertThat(fewer.groups().size()).isLessThanOrEqualTo(more.groups().size());
+        assertThat(fewer.groupCount()).isLessThanOrEqualTo(more.groupCount());
         assertThat(more.freeCount()).isLessThanOrEqualTo(more.unitCount());
       }
     }
@@ -81,7 +86,7 @@ class FreeKitLawsTest {
   void aHireFitsWhereItsTurnRoundEndsAsTheNextHoldBegins(@ForAll Random random) {
     HouseTerms house = Stock.house(OpeningHours.ALWAYS, Duration.ofMinutes(random.nextInt(600)));
     Stock stock = new Stock(house);
-    Unit unit = new Unit("U", MODELS.get(0), Optional.empty(), "available");
+    Unit unit = new Unit("U", MODELS.get(0), Optional.empty(), "available", 1000);
     Instant begin = Stock.BEGIN.plus(Duration.ofMinutes(random.nextInt(5000)));
     Period busy = new Period(begin, begin.plus(Duration.ofHours(5)));
     unit.promises.add(new Promise("confirmed", busy, false));
@@ -137,6 +142,51 @@ class FreeKitLawsTest {
     assertThat(after).isNotEqualTo(before);
   }
 
+  @Property(seed = "836", tries = 25)
+  void shelvesAreWhatACountFromNothingGives(@ForAll Random random) {
+    Stock stock = Stock.random(random);
+    List<String> changes =
+        List.of(
+            "update unit set state = 'in-repair' where house = ? and serial like '%1'",
+            "update unit set state = 'retired' where house = ? and serial like '%2'",
+            "update unit set state = 'available', day_rate_minor = 1100 where house = ?",
+            "update unit set matched_group = 'x' where house = ? and serial < 'U3'",
+            "update unit set matched_group = null where house = ?",
+            "update unit set microphone = 'm/two' where house = ? and serial < 'U4'",
+            "update unit set note = 'dent' where house = ?",
+            "insert into unit (house, serial, microphone, state, day_rate_minor)"
+                + " select ?, 'N' || n, 'm/new', 'available', 500 from generate_series(1, 3) n"
+                + " on conflict do nothing");
+    for (int i = 0; i < 5; i++) {
+      database.change(changes.get(random.nextInt(changes.size())), stock.house.id());
+      List<String> kept = shelves(stock.house);
+      database.rows(
+          "select count_shelves(array_agg(house), array_agg(microphone))"
+              + " from (select distinct house, microphone from unit where house = ?) as known",
+          row -> true,
+          stock.house.id());
+      assertThat(kept).isEqualTo(shelves(stock.house));
+      assertThat(kept)
+          .hasSize(
+              (int)
+                  database.count(
+                      "select count(distinct microphone) from unit where house = ?"
+                          + " and state <> 'retired'",
+                      stock.house.id()));
+    }
+  }
+
+  private static List<String> shelves(HouseTerms house) {
+    return database.rows(
+        "select shelf::text as kept from shelf where house = ? order by microphone",
+        row -> row.getString("kept"),
+        house.id());
+  }
+
+  private static String inText(Shelf.Group group) {
+    return group.dayRatesMinor().stream().map(String::valueOf).collect(Collectors.joining(","));
+  }
+
   private static String revision(HouseTerms house, Period asked) {
     return freeKit.stock(Optional.of(MODELS), asked, List.of(house)).revision();
   }
@@ -167,9 +217,11 @@ class FreeKitLawsTest {
     final String model;
     final Optional<String> group;
     final String state;
+    final long rateMinor;
     final List<Promise> promises = new ArrayList<>();
 
-    Unit(String serial, String model, Optional<String> group, String state) {
+    Unit(String serial, String model, Optional<String> group, String state, long rateMinor) {
+      this.rateMinor = rateMinor;
       this.serial = serial;
       this.model = model;
       this.group = group;
@@ -232,7 +284,8 @@ class FreeKitLawsTest {
                 random.nextBoolean()
                     ? Optional.empty()
                     : Optional.of(model.charAt(2) + "-" + random.nextInt(2)),
-                state);
+                state,
+                900 + 100 * random.nextInt(2));
         int at = random.nextInt(200);
         for (int hold = random.nextInt(4); hold > 0; hold--) {
           int until = at + 1 + random.nextInt(100);
@@ -300,22 +353,30 @@ class FreeKitLawsTest {
           units.stream()
               .filter(unit -> unit.model.equals(model) && !unit.state.equals("retired"))
               .toList();
-      int loose =
-          (int) all.stream().filter(unit -> unit.group.isEmpty() && unit.isFree(needed)).count();
-      List<Shelf.Group> groups = new ArrayList<>();
+      Map<List<Long>, Integer> whole = new HashMap<>();
       for (String name : List.of("o-0", "o-1", "t-0", "t-1")) {
         List<Unit> members =
             all.stream().filter(unit -> unit.group.equals(Optional.of(name))).toList();
         if (!members.isEmpty() && members.stream().allMatch(unit -> unit.isFree(needed))) {
-          groups.add(new Shelf.Group(name, members.stream().map(unit -> 1000L).toList()));
+          whole.merge(
+              members.stream().map(unit -> unit.rateMinor).sorted().toList(), 1, Integer::sum);
         }
       }
+      List<Shelf.Group> groups = new ArrayList<>();
+      whole.forEach((rates, count) -> groups.add(new Shelf.Group(rates, count)));
+      groups.sort(Comparator.comparing(FreeKitLawsTest::inText));
+      TreeMap<Long, Integer> single = new TreeMap<>();
+      all.stream()
+          .filter(unit -> unit.group.isEmpty() && unit.isFree(needed))
+          .forEach(unit -> single.merge(unit.rateMinor, 1, Integer::sum));
+      List<Shelf.Loose> loose = new ArrayList<>();
+      single.forEach((rate, count) -> loose.add(new Shelf.Loose(rate, count)));
       return new Shelf(
           new Model(house.id(), model),
           all.size(),
           (int) all.stream().filter(unit -> unit.state.equals("in-repair")).count(),
           (int) all.stream().filter(Unit::isLate).count(),
-          loose == 0 ? List.of() : List.of(new Shelf.Loose(1000, loose)),
+          loose,
           groups);
     }
 
@@ -328,12 +389,13 @@ class FreeKitLawsTest {
       for (Unit unit : units) {
         database.change(
             "insert into unit (house, serial, microphone, matched_group, state, day_rate_minor)"
-                + " values (?, ?, ?, ?, ?, 1000)",
+                + " values (?, ?, ?, ?, ?, ?)",
             house.id(),
             unit.serial,
             unit.model,
             unit.group,
-            unit.state);
+            unit.state,
+            unit.rateMinor);
         for (Promise promise : unit.promises) {
           write(unit, promise);
         }

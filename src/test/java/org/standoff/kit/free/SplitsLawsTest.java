@@ -100,7 +100,7 @@ class SplitsLawsTest {
           for (Bundle bundle : sorted) {
             if (bundle.house() == house && bundle.model().equals(model)) {
               if (bundle.group()) {
-                groups.add(new Shelf.Group("g" + groups.size(), bundle.ratesMinor()));
+                groups.add(new Shelf.Group(bundle.ratesMinor(), 1));
               } else {
                 loose.add(new Shelf.Loose(bundle.ratesMinor().get(0), 1));
               }

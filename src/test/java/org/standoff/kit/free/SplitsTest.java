@@ -127,8 +127,8 @@ class SplitsTest {
                     0,
                     List.of(new Shelf.Loose(900, 1)),
                     List.of(
-                        new Shelf.Group("a", List.of(1200L, 1200L)),
-                        new Shelf.Group("b", List.of(1000L, 1100L)))))
+                        new Shelf.Group(List.of(1200L, 1200L), 1),
+                        new Shelf.Group(List.of(1000L, 1100L), 1))))
             .cheapest()
             .get(0);
     // 9.00, 10.00 and 11.00 for 3.5 days
@@ -231,7 +231,7 @@ class SplitsTest {
         0,
         0,
         List.of(),
-        List.of(new Shelf.Group("pair", List.of(dayRateMinor, dayRateMinor))));
+        List.of(new Shelf.Group(List.of(dayRateMinor, dayRateMinor), 1)));
   }
 
   private static HouseTerms house(
