@@ -2,6 +2,7 @@ package org.standoff.story;
 
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 import static org.hamcrest.Matchers.equalTo;
 
@@ -23,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standoff.answers.kit.ShortageSubstitutes;
+import org.standoff.answers.kit.Substitute;
 import org.standoff.fixture.Ask;
 import org.standoff.fixture.BusyUnit;
 import org.standoff.fixture.EmbeddedDatabaseResource;
@@ -46,6 +48,9 @@ import org.standoff.kit.hold.WantedLine;
 class AvailabilityOverHttpTest {
   private static final String FRIDAY = "2027-06-11T10:00:00+02:00";
   private static final String MONDAY = "2027-06-14T11:00:00+02:00";
+
+  private static final String FRIDAY_UTC = "2027-06-11T08:00:00Z";
+  private static final String MONDAY_UTC = "2027-06-14T09:00:00Z";
 
   private static ScenarioHouses houses;
 
@@ -377,8 +382,7 @@ class AvailabilityOverHttpTest {
           new Caller("desk", Set.of(Role.BOOKER), Optional.empty()),
           new HoldWish(
               "substitutes",
-              new Period(
-                  Instant.parse("2027-06-11T08:00:00Z"), Instant.parse("2027-06-14T09:00:00Z")),
+              new Period(Instant.parse(FRIDAY_UTC), Instant.parse(MONDAY_UTC)),
               List.of(
                   new WantedLine(houses.ostrel(), "boathouse/rib-8-1", 1, false),
                   new WantedLine(houses.ostrel(), "boathouse/clip-sup-1", 3, false)),
@@ -393,6 +397,45 @@ class AvailabilityOverHttpTest {
     // a clip supercardioid of 146 dB and 27 dBA: a dynamic supercardioid of three lacks no pattern
     assertThat(shortageSubstitutes.of(shortage).get(1).get(0).microphone())
         .isEqualTo("boathouse/dyn-sup-1");
+  }
+
+  @Test
+  void whatAnotherLineOfTheWishWantsCantStandIn() {
+    Kit kit = Kit.house();
+    kit.units("boathouse/dyn-sup-1", 2);
+    kit.units("boathouse/dyn-card-1", 2);
+    Ask alone = asked(FRIDAY, MONDAY, line("clip-sup-1", 1, false));
+    Ask besides = asked(FRIDAY, MONDAY, line("clip-sup-1", 1, false), line("dyn-sup-1", 2, false));
+    assertThat(standIns(alone.with("houses", List.of(kit.id()))))
+        .containsExactly("boathouse/dyn-sup-1", "boathouse/dyn-card-1");
+    assertThat(standIns(besides.with("houses", List.of(kit.id()))))
+        .containsExactly("boathouse/dyn-card-1");
+
+    Shortage shortage =
+        catchThrowableOfType(
+            Shortage.class,
+            () ->
+                holds.hold(
+                    new Caller("desk", Set.of(Role.BOOKER), Optional.empty()),
+                    new HoldWish(
+                        "others",
+                        new Period(Instant.parse(FRIDAY_UTC), Instant.parse(MONDAY_UTC)),
+                        List.of(
+                            new WantedLine(kit.id(), "boathouse/clip-sup-1", 1, false),
+                            new WantedLine(kit.id(), "boathouse/dyn-sup-1", 2, false)),
+                        Duration.ofHours(1),
+                        false)));
+    assertThat(shortageSubstitutes.of(shortage).get(0))
+        .extracting(Substitute::microphone)
+        .containsExactly("boathouse/dyn-card-1");
+  }
+
+  private static List<String> standIns(Ask ask) {
+    List<String> microphones = new ArrayList<>();
+    ask.answer()
+        .at("/lines/0/houses/0/substitutes")
+        .forEach(one -> microphones.add(one.path("microphone").asText()));
+    return microphones;
   }
 
   private static Ask violin() {

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.standoff.answers.AnswerContext;
 import org.standoff.answers.QuestionFault;
 import org.standoff.answers.References;
@@ -69,7 +69,13 @@ public class Availability {
         houses,
         report,
         references.catalogue().revision(),
-        (wanted, house) -> substitutes.of(report.shelves(), wanted, house.id(), substituteCount));
+        one ->
+            substitutes.of(
+                report.shelves(),
+                one.wanted(),
+                Substitutes.besides(lines, one.line()),
+                one.house().id(),
+                substituteCount));
   }
 
   private static List<WantedLine> lines(References references, AvailabilityQuestion asked) {
@@ -144,7 +150,7 @@ public class Availability {
       List<HouseTerms> houses,
       FreeReport report,
       String catalogueRevision,
-      BiFunction<WantedLine, HouseTerms, List<Substitute>> substitutes) {
+      Function<FreeReport.LineAtHouse, List<Substitute>> substitutes) {
     AvailabilityViews views = new AvailabilityViews(lines, period);
     List<HouseTerms> possible =
         houses.stream().filter(house -> AtTheDoor.of(house, period).possible()).toList();
@@ -162,13 +168,7 @@ public class Availability {
               line,
               report.lines().stream()
                   .filter(one -> one.line() == line)
-                  .map(
-                      one ->
-                          views.atHouse(
-                              one,
-                              one.enough()
-                                  ? List.of()
-                                  : substitutes.apply(one.wanted(), one.house())))
+                  .map(one -> views.atHouse(one, one.enough() ? List.of() : substitutes.apply(one)))
                   .toList()));
     }
     return new AvailabilityAnswer(

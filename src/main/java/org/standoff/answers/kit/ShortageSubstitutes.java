@@ -49,7 +49,7 @@ public class ShortageSubstitutes {
     for (Shortfall shortfall : shortage.shortfalls()) {
       HouseTerms house = terms.get(shortfall.wanted().house());
       if (house != null) {
-        shortLines.computeIfAbsent(house, any -> new ArrayList<>()).add(line(shortfall));
+        shortLines.computeIfAbsent(house, any -> new ArrayList<>()).add(line(shortfall.wanted()));
       }
     }
     Substitutes substitutes = new Substitutes(context.references().catalogue());
@@ -60,17 +60,26 @@ public class ShortageSubstitutes {
           shortfall.line(),
           substitutes.of(
               shelves,
-              line(shortfall),
+              line(shortfall.wanted()),
+              others(shortage, shortfall),
               shortfall.wanted().house(),
               AvailabilityQuestion.USUAL_SUBSTITUTES));
     }
     return found;
   }
 
-  private static WantedLine line(Shortfall shortfall) {
-    return new WantedLine(
-        shortfall.wanted().microphone(),
-        shortfall.wanted().quantity(),
-        shortfall.wanted().matched());
+  private static List<WantedLine> others(Shortage shortage, Shortfall shortfall) {
+    List<WantedLine> others = new ArrayList<>();
+    for (int i = 0; i < shortage.lines().size(); i++) {
+      var wanted = shortage.lines().get(i);
+      if (i != shortfall.line() && wanted.house().equals(shortfall.wanted().house())) {
+        others.add(line(wanted));
+      }
+    }
+    return others;
+  }
+
+  private static WantedLine line(org.standoff.kit.hold.WantedLine wanted) {
+    return new WantedLine(wanted.microphone(), wanted.quantity(), wanted.matched());
   }
 }

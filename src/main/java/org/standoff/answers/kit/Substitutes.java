@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.standoff.advice.Cautions;
 import org.standoff.catalogue.Catalogue;
 import org.standoff.catalogue.Item;
@@ -65,20 +66,25 @@ final class Substitutes implements Alternatives {
   }
 
   /**
-   * The best so many; none for a line that wants no microphone of the catalogue.
+   * The best so many; none for a line that wants no microphone of the catalogue. What other lines
+   * want of a model stays theirs; which of two short lines gets what could stand in for both is for
+   * the caller to say.
    *
    * @param shelves all that were looked at
    * @param wanted the line that is short
-   * @param house where it is
+   * @param others what else is wanted of the house
+   * @param house where it is short
    */
-  List<Substitute> of(List<Shelf> shelves, WantedLine wanted, String house, int limit) {
+  List<Substitute> of(
+      List<Shelf> shelves, WantedLine wanted, List<WantedLine> others, String house, int limit) {
     Optional<Microphone> lost = microphone(wanted.microphone());
-    WantedLine unmatched = new WantedLine(wanted.microphone(), wanted.quantity(), false);
     Map<Ranked, Shelf> found = new TreeMap<>(Ranked.LEAST_LOST_FIRST);
     for (Shelf shelf : shelves) {
-      boolean asWanted = shelf.lots().meet(wanted);
-      if (shelf.model().house().equals(house) && (asWanted || shelf.lots().meet(unmatched))) {
-        exchange(wanted, shelf.model().microphone())
+      String model = shelf.model().microphone();
+      boolean asWanted = shelf.lots().meet(instead(model, wanted, wanted.matched(), others));
+      boolean anyHow = asWanted || shelf.lots().meet(instead(model, wanted, false, others));
+      if (shelf.model().house().equals(house) && anyHow) {
+        exchange(wanted, model)
             .map(one -> new Ranked(one.microphone(), one.exchange(), !asWanted))
             .ifPresent(one -> found.put(one, shelf));
       }
@@ -89,6 +95,22 @@ final class Substitutes implements Alternatives {
             one ->
                 lost.stream()
                     .map(microphone -> told(one.getKey(), microphone, one.getValue(), wanted)))
+        .toList();
+  }
+
+  /** The lines of a question or wish without one of them. */
+  static List<WantedLine> besides(List<WantedLine> lines, int line) {
+    List<WantedLine> others = new ArrayList<>(lines);
+    others.remove(line);
+    return others;
+  }
+
+  /** All that would then be wanted of a model. */
+  private static List<WantedLine> instead(
+      String model, WantedLine wanted, boolean matched, List<WantedLine> others) {
+    return Stream.concat(
+            Stream.of(new WantedLine(model, wanted.quantity(), matched)),
+            others.stream().filter(other -> other.microphone().equals(model)))
         .toList();
   }
 

@@ -1,5 +1,6 @@
 package org.standoff.kit.free;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 
@@ -17,9 +18,21 @@ public record Lots(int looseCount, List<Integer> groupSizes) {
 
   /** Whether the line can be met to the last unit, with no unit that nobody asked for. */
   public boolean meet(WantedLine line) {
-    return line.matched()
-        ? groupSizes.contains(line.quantity())
-        : most(line.quantity()) == line.quantity();
+    return meet(List.of(line));
+  }
+
+  /** Whether lines, all of this model, can be met together. */
+  public boolean meet(List<WantedLine> lines) {
+    List<Integer> left = new ArrayList<>(groupSizes);
+    int unmatched = 0;
+    for (WantedLine line : lines) {
+      if (!line.matched()) {
+        unmatched += line.quantity();
+      } else if (!left.remove((Integer) line.quantity())) {
+        return false;
+      }
+    }
+    return new Lots(looseCount, left).most(unmatched) == unmatched;
   }
 
   /** The most units that can leave without exceeding the quantity, groups whole. */

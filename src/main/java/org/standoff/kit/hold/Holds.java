@@ -112,7 +112,7 @@ public class Holds {
     Promise promise = Promise.seek(connection, wish.lines(), Handovers.busy(houses, wish.period()));
     boolean waits = !promise.isWhole();
     if (waits && !(wish.second() && wish.period().from().isAfter(now))) {
-      throw new Shortage(wish.period(), promise.shortfalls());
+      throw new Shortage(wish.period(), wish.lines(), promise.shortfalls());
     }
     Promise given = waits ? Promise.none(wish.lines().size()) : promise;
     Hold hold =

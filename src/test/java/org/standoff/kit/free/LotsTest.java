@@ -27,6 +27,17 @@ class LotsTest {
   }
 
   @Test
+  void linesOfOneModelShareWhatIsThere() {
+    Lots lots = new Lots(1, List.of(2, 2));
+    WantedLine pair = new WantedLine("omni", 2, true);
+    assertThat(lots.meet(List.of(pair, pair, new WantedLine("omni", 1, false)))).isTrue();
+    assertThat(lots.meet(List.of(pair, pair, new WantedLine("omni", 2, false)))).isFalse();
+    assertThat(lots.meet(List.of(pair, pair, pair))).isFalse();
+    // one pair apart from the two that a line each wants
+    assertThat(lots.meet(List.of(new WantedLine("omni", 1, false), pair))).isTrue();
+  }
+
+  @Test
   void aMatchedLineWantsAGroupOfJustItsSize() {
     Lots lots = new Lots(5, List.of(2, 4));
     assertThat(lots.meet(new WantedLine("omni", 4, true))).isTrue();

@@ -37,8 +37,11 @@ import org.standoff.kit.Sql;
 class NeverTwiceTest {
 
   private static final int CLIENTS = 64;
-  private static final int REQUESTS_OF_A_CLIENT = 100;
-  private static final Duration LONGEST = Duration.ofSeconds(15);
+  private static final int REQUESTS_OF_A_CLIENT = 32;
+
+  /** A backstop: how many requests are sent does not hang on how fast the machine is. */
+  private static final Duration LONGEST = Duration.ofMinutes(3);
+
   private static final int RETRIES = 6;
   private static final int HOURS_AHEAD = 300;
   private static final List<String> HOUSES = List.of("quay", "mill");
@@ -101,7 +104,7 @@ class NeverTwiceTest {
         clients.add(threads.submit(() -> client(number, instances, end)));
       }
       for (Future<?> client : clients) {
-        client.get(LONGEST.toSeconds() * 4, TimeUnit.SECONDS);
+        client.get(LONGEST.toSeconds() * 2, TimeUnit.SECONDS);
       }
       trouble.cancel(true);
     } finally {
@@ -111,7 +114,9 @@ class NeverTwiceTest {
   }
 
   private void compare() {
-    assertThat(sent.get()).as("requests sent").isGreaterThan(1000);
+    assertThat(sent.get())
+        .as("requests sent")
+        .isGreaterThanOrEqualTo(CLIENTS * REQUESTS_OF_A_CLIENT);
     assertThat(ended.get()).as("sessions ended").isPositive();
     assertThat(lost.get()).as("requests without an answer").isPositive();
     assertThat(acknowledged.size()).as("holds acknowledged").isGreaterThan(50);
