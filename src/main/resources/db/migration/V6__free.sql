@@ -7,6 +7,8 @@ create index unit_on_shelf on unit (house, microphone) include (id, matched_grou
 -- holds there are, none of them is looked at.
 create index hold_unit_to_come on hold_unit (house, microphone, upper(busy)) include (unit, hold, busy) where occupies;
 
+create index hold_unit_of_house_to_come on hold_unit (house, upper(busy)) include (unit, hold, busy) where occupies;
+
 create index hold_unit_overdue on hold_unit (house, microphone) include (unit, hold, busy)
     where out_at is not null and in_at is null;
 
