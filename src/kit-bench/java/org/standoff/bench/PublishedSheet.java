@@ -49,7 +49,9 @@ final class PublishedSheet {
             sheet.toString());
     double seconds = (System.nanoTime() - begun) / 1e9;
     if (answer.statusCode() != 200) {
-      return answer.statusCode() + " " + answer.body().lines().limit(1).toList();
+      return answer.statusCode()
+          + " "
+          + answer.body().substring(0, Math.min(200, answer.body().length()));
     }
     return String.format(Locale.ROOT, "%.2f s, %,.0f per second", seconds, UNITS / seconds);
   }

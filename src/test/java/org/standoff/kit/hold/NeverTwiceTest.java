@@ -20,6 +20,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -52,6 +53,7 @@ class NeverTwiceTest {
   private final AtomicInteger sent = new AtomicInteger();
   private final AtomicInteger lost = new AtomicInteger();
   private final AtomicInteger ended = new AtomicInteger();
+  private final AtomicBoolean over = new AtomicBoolean();
 
   @AfterEach
   void tearDown() {
@@ -97,7 +99,7 @@ class NeverTwiceTest {
     Instant end = Instant.now().plus(LONGEST);
     ExecutorService threads = Executors.newFixedThreadPool(CLIENTS + 1);
     try {
-      Future<?> trouble = threads.submit(() -> makeTrouble(end));
+      Future<?> trouble = threads.submit(this::makeTrouble);
       List<Future<?>> clients = new ArrayList<>();
       for (int client = 0; client < CLIENTS; client++) {
         int number = client;
@@ -106,8 +108,10 @@ class NeverTwiceTest {
       for (Future<?> client : clients) {
         client.get(LONGEST.toSeconds() * 2, TimeUnit.SECONDS);
       }
-      trouble.cancel(true);
+      over.set(true);
+      trouble.get();
     } finally {
+      over.set(true);
       threads.shutdownNow();
     }
     compare();
@@ -242,10 +246,10 @@ class NeverTwiceTest {
   }
 
   /** Ends a session every now and then, and cancels a statement as its time-out would. */
-  private void makeTrouble(Instant end) {
+  private void makeTrouble() {
     Random random = new Random(0);
     try (Connection connection = kit.database.connect()) {
-      while (Instant.now().isBefore(end)) {
+      while (!over.get()) {
         String way = random.nextBoolean() ? "pg_terminate_backend" : "pg_cancel_backend";
         List<Boolean> done =
             Sql.list(
