@@ -31,6 +31,15 @@ public class CatalogueHealth implements HealthCheck {
         .withData("packs", catalogue.packs().size())
         .withData("faulty_packs", faulty.size())
         .withData("faulty", faulty.stream().map(PackStatus::id).collect(Collectors.joining(", ")))
+        .withData("unread_folders", unread(catalogue))
         .build();
+  }
+
+  /** Places of packs that can't be looked at. */
+  private static String unread(Catalogue catalogue) {
+    return catalogue.findings().stream()
+        .filter(Finding::isFault)
+        .map(Finding::file)
+        .collect(Collectors.joining(", "));
   }
 }

@@ -31,9 +31,9 @@ public final class EmbeddedDatabase implements AutoCloseable {
     @Nullable FolderLock lock = null;
     try {
       Path home = Files.createDirectories(folder).toRealPath();
-      Path cluster = home.resolve("postgresql");
+      Path cluster = cluster(home);
       lock = FolderLock.on(home);
-      Path programs = home.resolve("server");
+      Path programs = programs(home);
       OrphanServer.endIn(cluster, programs);
       EmbeddedPostgres.Builder builder =
           onLoopback(port)
@@ -87,6 +87,20 @@ public final class EmbeddedDatabase implements AutoCloseable {
 
   public int port() {
     return server.getPort();
+  }
+
+  /** The process of the server that keeps its data in this folder. */
+  static ServerProcess processIn(Path folder) throws IOException {
+    Path home = folder.toRealPath();
+    return new ServerProcess(cluster(home), programs(home), USER_IS_ROOT);
+  }
+
+  private static Path cluster(Path home) {
+    return home.resolve("postgresql");
+  }
+
+  private static Path programs(Path home) {
+    return home.resolve("server");
   }
 
   @Override

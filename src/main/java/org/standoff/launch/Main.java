@@ -19,6 +19,11 @@ public final class Main {
 
   private static final Logger LOG = Logger.getLogger(Main.class);
 
+  /**
+   * Lets what is named as a service see each connection when it is made: rest.http.HeadTimeouts.
+   */
+  private static final String NETTY_EXTENSIONS = "io.netty.bootstrap.extensions";
+
   public static void main(String... args) throws IOException {
     if (args.length > 0 && args[0].equals(TokenCommand.NAME)) {
       System.exit(TokenCommand.run(List.of(args).subList(1, args.length), System.out, System.err));
@@ -31,10 +36,11 @@ public final class Main {
       int port = freePort();
       EmbeddedDatabase.settings(port).forEach(System::setProperty);
       Thread starter =
-          new Thread(() -> startDatabase(settings.dataFolder(), port), "embedded-postgresql");
+          new Thread(() -> keepDatabase(settings.dataFolder(), port), "embedded-postgresql");
       starter.setDaemon(true);
       starter.start();
     }
+    System.setProperty(NETTY_EXTENSIONS, "serviceload");
     Quarkus.run(args);
   }
 
@@ -48,12 +54,11 @@ public final class Main {
     }
   }
 
-  private static void startDatabase(Path folder, int port) {
+  private static void keepDatabase(Path folder, int port) {
     try {
-      EmbeddedDatabase.inFolder(folder, port);
-    } catch (DatabaseUnavailable unavailable) {
-      LOG.error(unavailable.getMessage());
-      LOG.debug("The embedded PostgreSQL did not start", unavailable);
+      new KeptDatabase(folder, port).keep();
+    } catch (InterruptedException ended) {
+      Thread.currentThread().interrupt();
     }
   }
 

@@ -34,6 +34,16 @@ final class OrphanServer {
         .forEach(OrphanServer::end);
   }
 
+  /** The server that runs in this cluster folder, if one does. */
+  static Optional<ProcessHandle> in(Path cluster) throws IOException {
+    return noted(cluster).filter(process -> serves(process, cluster));
+  }
+
+  /** Whether a process is at work, and not one that only waits to be buried. */
+  static boolean isRunning(ProcessHandle process) {
+    return process.isAlive() && !isDead(process);
+  }
+
   private static Optional<ProcessHandle> noted(Path cluster) throws IOException {
     Path note = cluster.resolve("postmaster.pid");
     if (!Files.exists(note)) {

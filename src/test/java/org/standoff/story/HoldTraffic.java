@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -35,6 +36,7 @@ final class HoldTraffic {
   private final Map<String, String> unanswered = new ConcurrentHashMap<>();
 
   private final AtomicInteger keys = new AtomicInteger();
+  private final AtomicInteger putOff = new AtomicInteger();
 
   Map<String, String> acknowledged() {
     return acknowledged;
@@ -42,6 +44,11 @@ final class HoldTraffic {
 
   Map<String, String> unanswered() {
     return unanswered;
+  }
+
+  /** How often the answer was to come again later. */
+  int putOff() {
+    return putOff.get();
   }
 
   /** A house with its units, told over HTTP. */
@@ -107,7 +114,10 @@ final class HoldTraffic {
           unanswered.remove(wish.getKey());
         }
       }
-      case 503 -> assertThat(answer.headers().firstValue("Retry-After")).isPresent();
+      case 503 -> {
+        assertThat(answer.headers().firstValue("Retry-After")).isPresent();
+        putOff.incrementAndGet();
+      }
       default -> throw new AssertionError(answer.statusCode() + " " + answer.body());
     }
   }
@@ -131,11 +141,30 @@ final class HoldTraffic {
     Map.copyOf(unanswered).entrySet().forEach(wish -> ask(service, token, wish));
   }
 
+  /** By the tables alone: each acknowledged hold is there, made by its key, with its answer. */
+  void compareAcknowledged(int databasePort) throws SQLException {
+    try (Connection connection = connect(databasePort);
+        PreparedStatement find =
+            connection.prepareStatement(
+                """
+                select h.id, k.answer from idempotency_key k join hold h on h.id = k.hold
+                where k.key = ? and h.reference = k.key
+                """)) {
+      for (Map.Entry<String, String> one : acknowledged.entrySet()) {
+        find.setString(1, one.getKey());
+        try (ResultSet rows = find.executeQuery()) {
+          assertThat(rows.next()).as("%s was acknowledged and is gone", one.getKey()).isTrue();
+          assertThat(rows.getString("id")).isEqualTo(Ask.tree(one.getValue()).path("id").asText());
+          assertThat(rows.getString("answer")).isEqualTo(one.getValue());
+          assertThat(rows.next()).as("%s was used twice", one.getKey()).isFalse();
+        }
+      }
+    }
+  }
+
   /** By the tables alone: no unit twice, no key twice, no hold without a key. */
   static void compareTables(int databasePort) throws SQLException {
-    try (Connection connection =
-        DriverManager.getConnection(
-            "jdbc:postgresql://127.0.0.1:" + databasePort + "/postgres", "postgres", "postgres")) {
+    try (Connection connection = connect(databasePort)) {
       assertThat(
               count(
                   connection,
@@ -157,6 +186,11 @@ final class HoldTraffic {
           .as("holds that no key made, or two")
           .isZero();
     }
+  }
+
+  private static Connection connect(int databasePort) throws SQLException {
+    return DriverManager.getConnection(
+        "jdbc:postgresql://127.0.0.1:" + databasePort + "/postgres", "postgres", "postgres");
   }
 
   private static long count(Connection connection, String question) throws SQLException {

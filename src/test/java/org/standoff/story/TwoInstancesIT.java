@@ -1,38 +1,35 @@
 package org.standoff.story;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import java.io.IOException;
-import java.io.OutputStream;
-import java.net.InetAddress;
-import java.net.Socket;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.time.Duration;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
 import org.standoff.fixture.Ask;
 import org.standoff.fixture.PackagedService;
 import org.standoff.launch.EmbeddedDatabase;
 
 /** Two packaged services on one PostgreSQL behave as one. */
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class TwoInstancesIT {
 
-  private static final int CLIENTS = 16;
-  private static final int WISHES_OF_A_CLIENT = 25;
+  private static final int CLIENTS = 64;
+  private static final int WISHES_OF_A_CLIENT = 12;
+  private static final Duration LIMIT = Duration.ofMinutes(3);
 
   @TempDir static Path folder;
 
@@ -48,6 +45,7 @@ class TwoInstancesIT {
     EmbeddedDatabase.settings(database.port())
         .forEach(
             (name, value) -> settings.put(name.toUpperCase(Locale.ROOT).replace('.', '_'), value));
+    settings.put("STANDOFF_LIMITS_REQUESTS_AT_ONCE", String.valueOf(CLIENTS));
     one = PackagedService.start(folder, settings);
     other = PackagedService.start(folder, settings);
     HoldTraffic.tellHouse(one);
@@ -62,6 +60,7 @@ class TwoInstancesIT {
   }
 
   @Test
+  @Order(1)
   void aHoldThatOneMakesTheOtherShowsAtOnce() throws IOException {
     HoldTraffic traffic = new HoldTraffic();
     Random random = new Random(1);
@@ -83,61 +82,26 @@ class TwoInstancesIT {
     return wish.replace("\"reference\": \"", "\"reference\": \"seen-");
   }
 
+  /**
+   * Clients hang up and retry, sessions are ended, statements run out of time. It leaves a mess.
+   */
   @Test
-  void clientsThatDieBeforeTheirAnswerFindOneHoldOnTheOtherInstance() throws Exception {
+  @Order(2)
+  void whateverHappensMeanwhileNothingIsPromisedTwiceAndEveryKeyHasOneHold() throws Exception {
     HoldTraffic traffic = new HoldTraffic();
-    ExecutorService threads = Executors.newFixedThreadPool(CLIENTS);
-    try {
-      List<Future<?>> clients = new ArrayList<>();
-      for (int client = 0; client < CLIENTS; client++) {
-        Random random = new Random(client);
-        clients.add(threads.submit(() -> client(traffic, random)));
-      }
-      for (Future<?> client : clients) {
-        client.get(2, TimeUnit.MINUTES);
-      }
-    } finally {
-      threads.shutdownNow();
-    }
-    traffic.askAgain(one, desk);
-    assertThat(traffic.acknowledged().size()).isGreaterThan(30);
+    HoldStorm storm = new HoldStorm(one, other, desk, database.port(), traffic);
+    storm.rage(CLIENTS, WISHES_OF_A_CLIENT, LIMIT);
+    assertThat(storm.sessionsEnded()).as("sessions ended").isPositive();
+    assertThat(traffic.putOff()).as("told to come again").isPositive();
+    await()
+        .atMost(LIMIT)
+        .until(
+            () -> {
+              traffic.askAgain(one, desk);
+              return traffic.unanswered().isEmpty();
+            });
+    assertThat(traffic.acknowledged().size()).isGreaterThan(CLIENTS);
     HoldTraffic.compareTables(database.port());
-  }
-
-  private static Void client(HoldTraffic traffic, Random random) throws IOException {
-    for (int i = 0; i < WISHES_OF_A_CLIENT; i++) {
-      Map.Entry<String, String> wish = traffic.wish(random);
-      PackagedService first = random.nextBoolean() ? one : other;
-      if (random.nextInt(3) == 0) {
-        sendAndDie(first, wish);
-      }
-      traffic.ask(first == one ? other : one, desk, wish);
-    }
-    return null;
-  }
-
-  /** Sends a wish and hangs up without a look at the answer. */
-  private static void sendAndDie(PackagedService service, Map.Entry<String, String> wish)
-      throws IOException {
-    byte[] body = wish.getValue().getBytes(StandardCharsets.UTF_8);
-    String head =
-        """
-        POST /v1/holds HTTP/1.1
-        Host: 127.0.0.1
-        Authorization: Bearer %s
-        Content-Type: application/json
-        Idempotency-Key: %s
-        Content-Length: %d
-
-        """
-            .formatted(desk, wish.getKey(), body.length)
-            .replace("\n", "\r\n");
-    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), service.port())) {
-      OutputStream out = socket.getOutputStream();
-      out.write(head.getBytes(StandardCharsets.US_ASCII));
-      out.write(body);
-      out.flush();
-      socket.setSoLinger(true, 0);
-    }
+    traffic.compareAcknowledged(database.port());
   }
 }

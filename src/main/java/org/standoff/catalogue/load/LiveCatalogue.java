@@ -35,6 +35,7 @@ public final class LiveCatalogue implements CurrentCatalogue {
   private Optional<Sight> loaded = Optional.empty();
   private Map<String, ReadFile> files = Map.of();
   private Map<String, GoodPack> good = Map.of();
+  private Map<String, PackSource> origins = Map.of();
 
   /**
    * @param kinds of items that are known
@@ -63,7 +64,11 @@ public final class LiveCatalogue implements CurrentCatalogue {
     files = read(sight);
     good = new HashMap<>(good);
     good.keySet().removeAll(sight.withdrawn());
-    PackAssembly assembly = new PackAssembly(candidates(sight), good, clock.instant());
+    origins = sight.origins(origins);
+    Map<String, Candidate> candidates = candidates(sight);
+    // another edition of a pack whose folder is away would be other figures under the same names
+    candidates.keySet().removeIf(name -> !sight.isFrom(name, origins));
+    PackAssembly assembly = new PackAssembly(candidates, good, clock.instant());
     good = assembly.inUse();
     // what could not be read is tried again, although nothing shows from outside
     loaded =

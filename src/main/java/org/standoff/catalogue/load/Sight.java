@@ -2,6 +2,7 @@ package org.standoff.catalogue.load;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -23,6 +24,8 @@ final class Sight {
   private final List<Finding> findings = new ArrayList<>();
   private final Map<String, Object> stamps = new HashMap<>();
   private final Set<String> withdrawn = new TreeSet<>();
+  private final Map<String, PackSource> origins = new HashMap<>();
+  private final Set<PackSource> unread = new HashSet<>();
 
   private Sight() {}
 
@@ -32,7 +35,10 @@ final class Sight {
     for (PackSource source : sources) {
       PackSource.Listing listing = source.list(kindFolders);
       sight.findings.addAll(listing.findings());
-      listing.packs().forEach(sight::add);
+      listing.packs().forEach(pack -> sight.add(pack, source));
+      if (listing.findings().stream().anyMatch(Finding::isFault)) {
+        sight.unread.add(source);
+      }
       sight.withdrawn.addAll(listing.withdrawn());
     }
     sight.withdrawn.removeAll(sight.packs.keySet());
@@ -64,8 +70,30 @@ final class Sight {
     return withdrawn;
   }
 
-  private void add(PackFiles pack) {
+  /**
+   * Where each pack comes from, whatever stands in for it meanwhile.
+   *
+   * @param before the same before this look
+   */
+  Map<String, PackSource> origins(Map<String, PackSource> before) {
+    Map<String, PackSource> now = new HashMap<>(before);
+    origins.forEach((pack, source) -> now.merge(pack, source, this::stays));
+    return now;
+  }
+
+  /** A source that can't be read now is not one that gave its packs up. */
+  private PackSource stays(PackSource before, PackSource now) {
+    return unread.contains(before) ? before : now;
+  }
+
+  /** Whether a pack is here from the place where it belongs. */
+  boolean isFrom(String pack, Map<String, PackSource> wanted) {
+    return origins.get(pack) == wanted.get(pack);
+  }
+
+  private void add(PackFiles pack, PackSource source) {
     PackFiles first = packs.putIfAbsent(pack.pack(), pack);
+    origins.putIfAbsent(pack.pack(), source);
     if (first != null) {
       findings.add(
           new Finding(

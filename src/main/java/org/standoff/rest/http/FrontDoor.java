@@ -55,6 +55,8 @@ public class FrontDoor {
   }
 
   private void open(RoutingContext request) {
+    HeadTimeout.whole(request.request());
+    request.addEndHandler(over -> HeadTimeout.over(request.request()));
     greet(request);
     if (crossOrigin.answer(request)) {
       return;

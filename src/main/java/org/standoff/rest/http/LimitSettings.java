@@ -15,6 +15,13 @@ public interface LimitSettings {
    */
   OptionalInt requestsAtOnce();
 
+  /**
+   * How long the head of a request may take to come in, from its first byte (HTTP/1); the
+   * connection is closed then (408).
+   */
+  @WithDefault("10s")
+  Duration headWithin();
+
   /** How much one caller, known by its address, may ask. */
   Rate rate();
 

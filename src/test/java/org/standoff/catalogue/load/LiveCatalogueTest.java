@@ -132,6 +132,35 @@ class LiveCatalogueTest {
     Catalogue after = live.reload();
     assertThat(after.findings()).extracting(Finding::found).containsExactly("no folder");
     assertThat(after.find(Microphone.class, M)).isPresent();
+
+    Files.move(root.resolve("away"), packs.root);
+    packs.write("p/microphones/m.yaml", louder(140));
+    Catalogue back = live.reload();
+    assertThat(back.findings()).isEmpty();
+    assertThat(maximum(back)).isEqualTo(140);
+  }
+
+  @Test
+  void noOtherEditionStandsInForAPackWhoseFolderVanished() throws IOException {
+    PackFolder shipped = new PackFolder(root.resolve("shipped")).pack("p");
+    shipped.write("p/microphones/m.yaml", louder(120));
+    LiveCatalogue live =
+        new LiveCatalogue(
+            PackFolder.kinds(),
+            List.of(packs.source(), new PackFolders(shipped.root, "shipped", 1)),
+            () -> PackFolder.NOON);
+    live.reload();
+    Files.move(packs.root, root.resolve("away"));
+    Catalogue away = live.reload();
+    assertThat(maximum(away)).as("of the folder that is away").isEqualTo(133);
+    assertThat(away.pack("p").orElseThrow().isFaulty()).isTrue();
+    assertThat(maximum(live.reload())).isEqualTo(133);
+
+    Files.move(root.resolve("away"), packs.root);
+    assertThat(live.reload().pack("p").orElseThrow().isFaulty()).isFalse();
+    packs.delete("p/microphones/m.yaml");
+    packs.delete("p/pack.yaml");
+    assertThat(maximum(live.reload())).as("given up by a folder that is there").isEqualTo(120);
   }
 
   @Test
