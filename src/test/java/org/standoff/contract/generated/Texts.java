@@ -36,7 +36,6 @@ final class Texts {
   static Map<String, byte[]> malformed(String good) {
     Map<String, byte[]> all = new LinkedHashMap<>();
     String inside = good.substring(1);
-    all.put("empty", new byte[0]);
     all.put("blank", " \n".getBytes(UTF_8));
     all.put("cut", good.substring(0, good.length() - 1).getBytes(UTF_8));
     all.put("half", good.substring(0, good.length() / 2).getBytes(UTF_8));

@@ -86,7 +86,6 @@ final class Values {
     List<JsonNode> all = new ArrayList<>();
     schema.path("oneOf").forEach(all::add);
     schema.path("anyOf").forEach(all::add);
-    schema.path("allOf").forEach(all::add);
     return all;
   }
 
