@@ -1,5 +1,6 @@
 package org.standoff.rest.http;
 
+import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 
 /**
@@ -16,6 +17,7 @@ public record Tagged(String tag, Object body) {
   public Response put(boolean isNew) {
     return Response.status(isNew ? Response.Status.CREATED : Response.Status.OK)
         .entity(this)
+        .type(MediaType.APPLICATION_JSON_TYPE)
         .build();
   }
 }

@@ -213,8 +213,18 @@ record Base(
       all.put("Content-Type", mediaType);
     }
     all.put("Accept", accepted());
-    byte[] bytes = body == null ? null : Texts.of(body).getBytes(StandardCharsets.UTF_8);
+    byte[] bytes = body == null ? null : text().getBytes(StandardCharsets.UTF_8);
     return new Call(operation.method(), target(), all, bytes);
+  }
+
+  /** Whether the body is a text of its own form. */
+  boolean isSheet() {
+    return body != null && body.isTextual() && !mediaType.endsWith("json");
+  }
+
+  /** The body as it is sent: a sheet is no string of JSON. */
+  String text() {
+    return isSheet() ? body.asText() : Texts.of(body);
   }
 
   /** Lines are answered by lines; all else has JSON, or a single form of its own. */

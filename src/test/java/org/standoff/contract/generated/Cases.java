@@ -99,6 +99,7 @@ final class Cases {
     if (first.body() != null) {
       bodies(first, all);
     }
+    bases.stream().filter(Base::isSheet).forEach(base -> sheets(base, all));
     if (operation.bodies().containsKey(LINES)) {
       bases.stream().filter(base -> LINES.equals(base.mediaType())).forEach(b -> lines(b, all));
     }
@@ -218,6 +219,22 @@ final class Cases {
       add(all, base, "an empty body", sending(base, new byte[0]), bare);
     }
     add(all, base, "too large", sending(base, Texts.tooLarge()), Expected.TOO_LARGE);
+  }
+
+  /** What stands in a sheet, no schema says. */
+  private void sheets(Base base, List<Case> all) {
+    List<String> texts = new ArrayList<>();
+    values.hostile(schema(base)).stream()
+        .filter(JsonNode::isTextual)
+        .map(JsonNode::asText)
+        .filter(Cases::canBeSent)
+        .forEach(texts::add);
+    texts.addAll(Texts.spoilt(base.text()));
+    for (String text : texts) {
+      Call call = sending(base, text.getBytes(StandardCharsets.UTF_8));
+      add(all, base, "a strange sheet", call, Expected.TAKEN_OR_REFUSED);
+    }
+    add(all, base, "no UTF-8", sending(base, new byte[] {'a', (byte) 0xff}), Expected.REFUSED);
   }
 
   private void lines(Base base, List<Case> all) {
