@@ -56,7 +56,7 @@ class DiskFullTest {
     given().get("/q/health/ready").then().statusCode(200);
 
     makeRoom();
-    put().statusCode(200);
+    put().statusCode(201);
     given().get(unit).then().statusCode(200);
   }
 

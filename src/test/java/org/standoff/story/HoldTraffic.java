@@ -59,7 +59,7 @@ final class HoldTraffic {
             "/v1/houses/" + HOUSE,
             admin,
             "{\"title\": \"Quillmoor\", \"zone\": \"Europe/Vienna\", \"currency\": \"EUR\"}");
-    assertThat(house.statusCode()).as(house.body()).isEqualTo(200);
+    assertThat(house.statusCode()).as(house.body()).isEqualTo(201);
     StringBuilder units = new StringBuilder();
     for (int i = 0; i < UNITS; i++) {
       units.append(i == 0 ? "" : ",").append(unit(i));

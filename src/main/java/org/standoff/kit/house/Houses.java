@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.standoff.catalogue.NearMiss;
 import org.standoff.kit.Caller;
 import org.standoff.kit.Precondition;
+import org.standoff.kit.Put;
 import org.standoff.kit.Sql;
 import org.standoff.kit.Transactions;
 
@@ -61,7 +62,7 @@ public class Houses {
    * @param wanted the terms; their revision counts for nothing
    * @param supposed asked before anything changes
    */
-  public HouseTerms put(Caller caller, HouseTerms wanted, Precondition supposed) {
+  public Put<HouseTerms> put(Caller caller, HouseTerms wanted, Precondition supposed) {
     return transactions.statements(
         caller,
         connection -> {
@@ -78,7 +79,7 @@ public class Houses {
             house.take(wanted);
             house.persist();
           }
-          return house.terms();
+          return new Put<>(house.terms(), known == null);
         });
   }
 

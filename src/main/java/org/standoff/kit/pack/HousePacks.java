@@ -14,6 +14,7 @@ import org.standoff.catalogue.PackStatus;
 import org.standoff.catalogue.load.LiveCatalogue;
 import org.standoff.kit.Caller;
 import org.standoff.kit.Precondition;
+import org.standoff.kit.Put;
 import org.standoff.kit.Sql;
 import org.standoff.kit.Transactions;
 import org.standoff.kit.house.Houses;
@@ -49,7 +50,7 @@ public class HousePacks {
   }
 
   /**
-   * Publishes a pack. The same files again change nothing.
+   * Publishes a pack. The same files again change nothing. One that was taken back is new again.
    *
    * @param caller who publishes, for the audit
    * @param pack its name, which begins with the id of the house
@@ -58,7 +59,7 @@ public class HousePacks {
    * @throws FaultyPack where the files can't be used
    * @throws PackClash where the name is somebody else's, or units need a microphone that is missing
    */
-  public HousePack put(
+  public Put<HousePack> put(
       Caller caller, String house, String pack, Map<String, String> files, Precondition supposed) {
     houses.get(house);
     refuseForeign(house, pack);
@@ -66,17 +67,20 @@ public class HousePacks {
     if (status.isFaulty()) {
       throw new FaultyPack(status.findings().stream().filter(Finding::isFault).toList());
     }
-    HousePack stored =
+    Put<HousePack> stored =
         transactions.statements(
             caller,
             connection -> {
               @Nullable HousePack known = lock(connection, house, pack);
               supposed.check(revision(known));
-              if (known != null && !known.isWithdrawn() && known.files().equals(files)) {
-                return known;
+              boolean stands = known != null && !known.isWithdrawn();
+              if (known != null && stands && known.files().equals(files)) {
+                return new Put<>(known, false);
               }
               refuseLoss(connection, pack, files);
-              return PackRows.write(connection, pack, house, files).orElseThrow(() -> taken(pack));
+              return PackRows.write(connection, pack, house, files)
+                  .map(written -> new Put<>(written, !stands))
+                  .orElseThrow(() -> taken(pack));
             });
     bringIntoUse();
     return stored;

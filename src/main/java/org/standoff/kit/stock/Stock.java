@@ -14,6 +14,7 @@ import org.standoff.kit.Caller;
 import org.standoff.kit.Model;
 import org.standoff.kit.ModelLocks;
 import org.standoff.kit.Precondition;
+import org.standoff.kit.Put;
 import org.standoff.kit.Sql;
 import org.standoff.kit.Transactions;
 import org.standoff.kit.house.Houses;
@@ -87,7 +88,7 @@ public class Stock {
    * @throws FaultyKit where the microphone is not in the catalogue, or not that of its group
    * @throws UnitsUnderHold where it is promised and would be retired or become another microphone
    */
-  public StoredUnit put(Caller caller, String house, KitUnit wanted, Precondition supposed) {
+  public Put<StoredUnit> put(Caller caller, String house, KitUnit wanted, Precondition supposed) {
     return transactions.statements(
         caller,
         connection -> {
@@ -100,7 +101,7 @@ public class Stock {
             checkBeside(house, wanted);
             change(connection, unit, wanted);
           }
-          return unit.stored();
+          return new Put<>(unit.stored(), known == null);
         });
   }
 

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 public class Conditional {
 
   private static final int OK = 200;
+  private static final int CREATED = 201;
   private static final int NOT_MODIFIED = 304;
   private static final String NO_STORE = "no-store";
 
@@ -36,7 +37,9 @@ public class Conditional {
       ContainerRequestContext request, ContainerResponseContext response, ResourceInfo resource)
       throws JsonProcessingException {
     MultivaluedMap<String, Object> headers = response.getHeaders();
-    if (response.getStatus() != OK) {
+    Tagged named = response.getEntity() instanceof Tagged tagged ? tagged : null;
+    boolean made = response.getStatus() == CREATED && named != null;
+    if (response.getStatus() != OK && !made) {
       headers.putSingle(HttpHeaders.CACHE_CONTROL, NO_STORE);
       return;
     }
@@ -45,7 +48,6 @@ public class Conditional {
         HttpHeaders.CACHE_CONTROL, keeping.isForbidden() ? NO_STORE : caching(reading, resource));
     headers.putSingle(HttpHeaders.VARY, "Accept, Accept-Encoding");
     MediaType type = response.getMediaType();
-    Tagged named = response.getEntity() instanceof Tagged tagged ? tagged : null;
     byte[] bytes = bytes(named == null ? response.getEntity() : named.body(), type);
     if (bytes == null) {
       return;

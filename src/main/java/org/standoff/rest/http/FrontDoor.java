@@ -77,6 +77,10 @@ public class FrontDoor {
           ProblemType.UNSUPPORTED_MEDIA_TYPE,
           ProblemType.UNSUPPORTED_MEDIA_TYPE.meaning());
     } else if (!request.request().path().startsWith(LIMITED) || admitted(request)) {
+      if (type == null && hasBody(request)) {
+        // as RFC 9110, 8.3 allows; the framework would take it for whatever it finds first
+        request.request().headers().set(HttpHeaders.CONTENT_TYPE, MediaType.APPLICATION_JSON);
+      }
       request.next();
     }
   }
@@ -135,13 +139,18 @@ public class FrontDoor {
     headers.set("Content-Security-Policy", "default-src 'none'; frame-ancestors 'none'");
   }
 
-  /** The framework calls what is no media type a fault of its own. */
+  /** The framework calls what is no media type a fault of its own, and takes a range for all. */
   private static boolean isMediaType(@Nullable String contentType) {
     try {
-      return contentType == null || MediaType.valueOf(contentType) != null;
+      return contentType == null || !MediaType.valueOf(contentType).isWildcardSubtype();
     } catch (IllegalArgumentException unreadable) {
       return false;
     }
+  }
+
+  private static boolean hasBody(RoutingContext request) {
+    return declaredBytes(request) > 0
+        || request.request().getHeader(HttpHeaders.TRANSFER_ENCODING) != null;
   }
 
   private static long declaredBytes(RoutingContext request) {

@@ -52,6 +52,7 @@ public class JsonSetup implements ObjectMapperCustomizer {
         AnnotationIntrospector.pair(
             mapper.getSerializationConfig().getAnnotationIntrospector(), new EnumSpelling()));
     mapper.registerModule(new AnswerModule());
+    mapper.registerModule(new RequestModule());
     mapper.disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS);
     // a reference that is null is left out, like every other member
     mapper.configOverride(JsonNode.class).setSetterInfo(JsonSetter.Value.forValueNulls(Nulls.SKIP));

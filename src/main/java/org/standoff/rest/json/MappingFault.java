@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.exc.ValueInstantiationException;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -77,6 +78,7 @@ final class MappingFault {
         || Number.class.isAssignableFrom(type)
         || type == String.class
         || type == Boolean.class
+        || type == Instant.class
         || type.isEnum();
   }
 
@@ -96,6 +98,9 @@ final class MappingFault {
     }
     if (type == String.class || type.isEnum()) {
       return "a text";
+    }
+    if (type == Instant.class) {
+      return "a moment as in RFC 3339, such as 2027-06-11T10:00:00+02:00";
     }
     return Collection.class.isAssignableFrom(type) || type.isArray() ? "a list" : "an object";
   }

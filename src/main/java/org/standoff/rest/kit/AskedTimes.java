@@ -45,7 +45,8 @@ final class AskedTimes {
     try {
       return period(from, to);
     } catch (InvalidRequest invalid) {
-      throw new InvalidRequest(invalid.faults().stream().map(AskedTimes::asParameter).toList());
+      throw new InvalidRequest(
+          invalid.type(), invalid.faults().stream().map(AskedTimes::asParameter).toList());
     }
   }
 

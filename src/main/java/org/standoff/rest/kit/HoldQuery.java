@@ -11,6 +11,7 @@ import org.standoff.kit.hold.HoldSearch;
 import org.standoff.kit.hold.HoldState;
 import org.standoff.rest.problem.Fault;
 import org.standoff.rest.problem.InvalidRequest;
+import org.standoff.rest.problem.ProblemType;
 
 /**
  * Which holds are wanted.
@@ -44,7 +45,7 @@ public record HoldQuery(
     check(from, "from", faults);
     check(to, "to", faults);
     if (!faults.isEmpty()) {
-      throw new InvalidRequest(faults);
+      throw new InvalidRequest(ProblemType.RULE_BROKEN, faults);
     }
     return new HoldSearch(
         Optional.ofNullable(house),

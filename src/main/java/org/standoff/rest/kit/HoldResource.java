@@ -238,6 +238,7 @@ public class HoldResource {
               + " publisher."
               + HoldWords.CONDITION)
   @RequestBody(
+      required = false,
       content =
           @Content(
               mediaType = MediaType.APPLICATION_JSON,

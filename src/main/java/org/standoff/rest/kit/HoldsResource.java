@@ -157,8 +157,8 @@ public class HoldsResource {
     HoldTold told = reader.read(body, HoldTold.class);
     HoldWish wish = told.wish();
     if (Flag.of(KitWords.DRY_RUN_NAME, dryRun)) {
-      return Response.ok(HoldView.of(refusals.told(told, () -> holds.rehearse(desk, wish))))
-          .build();
+      HoldView rehearsed = HoldView.of(refusals.told(told, () -> holds.rehearse(desk, wish)));
+      return Response.ok(rehearsed, MediaType.APPLICATION_JSON_TYPE).build();
     }
     Receipt receipt = refusals.told(told, () -> holds.holdOnce(desk, wish, retries.of(key, told)));
     return made(receipt);

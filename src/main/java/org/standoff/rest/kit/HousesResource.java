@@ -9,6 +9,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.io.InputStream;
 import java.util.List;
@@ -22,6 +23,7 @@ import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.standoff.kit.Caller;
+import org.standoff.kit.Put;
 import org.standoff.kit.house.HouseTerms;
 import org.standoff.kit.house.Houses;
 import org.standoff.rest.http.ChangeConditions;
@@ -101,7 +103,11 @@ public class HousesResource {
       responseCode = "200",
       description = "The house as it is now",
       content = @Content(schema = @Schema(implementation = HouseView.class)))
-  public Tagged put(
+  @APIResponse(
+      responseCode = "201",
+      description = "The house, which is new",
+      content = @Content(schema = @Schema(implementation = HouseView.class)))
+  public Response put(
       @Parameter(description = KitWords.HOUSE, example = KitExamples.HOUSE) @PathParam("house")
           String house,
       @Context HttpHeaders headers,
@@ -110,10 +116,11 @@ public class HousesResource {
     publisher.mustPublishFor(house);
     KitNames.checkHouse(house);
     HouseTerms wanted = HouseReader.read(house, reader.read(body, HouseTold.class));
-    return HouseView.tagged(
+    Put<HouseTerms> terms =
         houses.put(
             publisher,
             wanted,
-            ChangeConditions.of(headers).on(revision -> HouseView.tag(house, revision))));
+            ChangeConditions.of(headers).on(revision -> HouseView.tag(house, revision)));
+    return HouseView.tagged(terms.now()).put(terms.isNew());
   }
 }

@@ -18,7 +18,9 @@ import org.standoff.rest.problem.InvalidRequest;
  */
 @Schema(name = "KitTold", description = "All units of a house; what is left out is retired")
 public record KitTold(
-    @Schema(description = "Each unit once, by its serial number")
+    @Schema(
+            description = "Each unit once, by its serial number",
+            implementation = KitUnitTold[].class)
         @NotNull
         @Size(max = KitTold.MOST_UNITS)
         List<@Valid @NotNull UnitTold> units) {

@@ -10,6 +10,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
 import java.io.InputStream;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
@@ -21,8 +22,10 @@ import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.standoff.kit.Caller;
 import org.standoff.kit.Precondition;
+import org.standoff.kit.Put;
 import org.standoff.kit.house.Houses;
 import org.standoff.kit.pack.FaultyPack;
+import org.standoff.kit.pack.HousePack;
 import org.standoff.kit.pack.HousePacks;
 import org.standoff.kit.pack.UnknownPack;
 import org.standoff.rest.http.ChangeConditions;
@@ -100,7 +103,11 @@ public class PackResource {
       responseCode = "200",
       description = "The pack as it is now",
       content = @Content(schema = @Schema(implementation = HousePackView.class)))
-  public Tagged put(
+  @APIResponse(
+      responseCode = "201",
+      description = "The pack, which is new",
+      content = @Content(schema = @Schema(implementation = HousePackView.class)))
+  public Response put(
       @Parameter(description = KitWords.HOUSE, example = KitExamples.HOUSE) @PathParam("house")
           String house,
       @Parameter(description = KitWords.PACK, example = KitExamples.PACK) @PathParam("pack")
@@ -111,8 +118,8 @@ public class PackResource {
     KitNames.checkPack(house, pack);
     PackTold told = reader.read(body, PackTold.class);
     try {
-      return HousePackView.tagged(
-          packs.put(publisher, house, pack, told.texts(), stands(headers, pack)));
+      Put<HousePack> put = packs.put(publisher, house, pack, told.texts(), stands(headers, pack));
+      return HousePackView.tagged(put.now()).put(put.isNew());
     } catch (FaultyPack faulty) {
       throw new InvalidRequest(
           ProblemType.RULE_BROKEN,

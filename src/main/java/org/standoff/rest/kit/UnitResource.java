@@ -10,6 +10,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
 import java.io.InputStream;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -22,9 +23,11 @@ import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.standoff.kit.Caller;
 import org.standoff.kit.Precondition;
+import org.standoff.kit.Put;
 import org.standoff.kit.house.Houses;
 import org.standoff.kit.stock.FaultyKit;
 import org.standoff.kit.stock.Stock;
+import org.standoff.kit.stock.StoredUnit;
 import org.standoff.kit.stock.UnknownUnit;
 import org.standoff.rest.http.ChangeConditions;
 import org.standoff.rest.http.Tagged;
@@ -96,7 +99,11 @@ public class UnitResource {
       responseCode = "200",
       description = "The unit as it is now",
       content = @Content(schema = @Schema(implementation = UnitView.class)))
-  public Tagged put(
+  @APIResponse(
+      responseCode = "201",
+      description = "The unit, which is new",
+      content = @Content(schema = @Schema(implementation = UnitView.class)))
+  public Response put(
       @Parameter(description = KitWords.HOUSE, example = KitExamples.HOUSE) @PathParam("house")
           String house,
       @Parameter(description = KitWords.SERIAL, example = KitExamples.SERIAL) @PathParam("serial")
@@ -118,8 +125,9 @@ public class UnitResource {
                   .allowed(serial)));
     }
     try {
-      return UnitView.tagged(
-          stock.put(publisher, house, told.unit(serial), stands(headers, house, serial)));
+      Put<StoredUnit> unit =
+          stock.put(publisher, house, told.unit(serial), stands(headers, house, serial));
+      return UnitView.tagged(unit.now()).put(unit.isNew());
     } catch (FaultyKit faulty) {
       throw KitFaults.inUnit(faulty);
     }

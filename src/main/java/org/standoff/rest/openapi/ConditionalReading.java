@@ -17,6 +17,7 @@ import org.eclipse.microprofile.openapi.models.responses.APIResponse;
 public class ConditionalReading implements OASFilter {
 
   private static final String OK = "200";
+  private static final String CREATED = "201";
   private static final String NOT_MODIFIED = "304";
 
   @Override
@@ -36,6 +37,10 @@ public class ConditionalReading implements OASFilter {
       return;
     }
     good.setHeaders(Map.of("ETag", tag()));
+    APIResponse made = operation.getResponses().getAPIResponse(CREATED);
+    if (made != null && made.getHeaders() == null) {
+      made.setHeaders(Map.of("ETag", tag()));
+    }
     if (method == PathItem.HttpMethod.GET) {
       operation
           .getResponses()

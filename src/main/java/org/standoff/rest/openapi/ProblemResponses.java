@@ -26,6 +26,9 @@ public class ProblemResponses implements OASFilter {
   /** Who holds is known by name, even to read. */
   private static final String HOLDS = "/v1/holds";
 
+  /** Read for a period, which may be none. */
+  private static final String DIARY = "/diary";
+
   /** Invalid request and malformed body share a status; one entry tells of both. */
   private static final Set<ProblemType> ALWAYS =
       EnumSet.of(ProblemType.INVALID_REQUEST, ProblemType.NOT_ACCEPTABLE, ProblemType.INTERNAL);
@@ -77,6 +80,9 @@ public class ProblemResponses implements OASFilter {
     if (path.startsWith(VERSIONED)) {
       types.add(ProblemType.TOO_MANY);
       types.add(ProblemType.UNAVAILABLE);
+    }
+    if (path.endsWith(DIARY)) {
+      types.add(ProblemType.RULE_BROKEN);
     }
     // what is asked by POST is computed or booked, by GET as well where both are offered
     if (path.startsWith(VERSIONED) && item.getPOST() != null) {

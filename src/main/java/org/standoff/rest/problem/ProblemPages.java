@@ -8,6 +8,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.net.URI;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 
@@ -27,7 +28,12 @@ public class ProblemPages {
    * @param remedy what to do about it
    */
   public record Explanation(
-      URI type, String code, String title, int status, String meaning, String remedy) {
+      @Schema(format = "uri-reference") URI type,
+      String code,
+      String title,
+      int status,
+      String meaning,
+      String remedy) {
 
     static Explanation of(ProblemType type) {
       return new Explanation(

@@ -133,6 +133,21 @@ final class Api {
           .orElse(List.of());
     }
 
+    /** Whether what it makes is told as made. */
+    boolean tellsWhatIsNew() {
+      return told.path("responses").has("201");
+    }
+
+    /** Whether a change has to say which state it was made for. */
+    boolean isConditional() {
+      return told.path("responses").has("428");
+    }
+
+    /** Whether it can't be asked without a body. */
+    boolean wantsABody() {
+      return api.resolve(told.path("requestBody")).path("required").asBoolean();
+    }
+
     boolean isDeprecated() {
       return told.path("deprecated").asBoolean();
     }
@@ -191,6 +206,14 @@ final class Api {
         .findFirst();
   }
 
+  /** The operation that a call goes to. */
+  Optional<Operation> operationAt(String address, String method) {
+    return operations().stream()
+        .filter(operation -> operation.method().equals(method))
+        .filter(operation -> address.matches(operation.path().replaceAll("\\{[^}]*}", "[^/]+")))
+        .findFirst();
+  }
+
   List<String> methodsOf(String path) {
     return operations().stream()
         .filter(operation -> operation.path().equals(path))
@@ -198,7 +221,10 @@ final class Api {
         .toList();
   }
 
-  /** The node that a reference leads to; what stands beside the reference goes over it. */
+  /**
+   * The node that a reference leads to; what stands beside the reference goes over it. Several that
+   * are to hold all at once are one.
+   */
   JsonNode resolve(JsonNode node) {
     JsonNode now = node;
     while (now.has("$ref")) {
@@ -217,7 +243,26 @@ final class Api {
         now = merged;
       }
     }
-    return now;
+    return now.has("allOf") ? united(now) : now;
+  }
+
+  private JsonNode united(JsonNode schema) {
+    ObjectNode all = JSON.createObjectNode();
+    ObjectNode properties = JSON.createObjectNode();
+    ArrayNode required = JSON.createArrayNode();
+    List<JsonNode> parts = new ArrayList<>();
+    schema.path("allOf").forEach(part -> parts.add(resolve(part)));
+    parts.add(schema);
+    for (JsonNode part : parts) {
+      all.setAll((ObjectNode) part);
+      part.path("properties").properties().forEach(m -> properties.set(m.getKey(), m.getValue()));
+      part.path("required").forEach(required::add);
+    }
+    all.remove("allOf");
+    if (!required.isEmpty()) {
+      all.set("required", required);
+    }
+    return all.set("properties", properties);
   }
 
   /**
@@ -238,7 +283,8 @@ final class Api {
     return registry.getSchema(whole);
   }
 
-  private static JsonNode closed(JsonNode schema) {
+  private JsonNode closed(JsonNode given) {
+    JsonNode schema = given.has("allOf") ? united(given) : given;
     if (schema instanceof ArrayNode list) {
       ArrayNode all = list.arrayNode();
       list.forEach(entry -> all.add(closed(entry)));
@@ -255,7 +301,7 @@ final class Api {
     }
     if (copy.get("properties") instanceof ObjectNode properties) {
       properties.properties().forEach(member -> member.setValue(closed(member.getValue())));
-      if (!copy.has("additionalProperties") && !copy.has("allOf")) {
+      if (!copy.has("additionalProperties")) {
         copy.put("additionalProperties", false);
       }
     }

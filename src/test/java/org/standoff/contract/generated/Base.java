@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -82,9 +81,12 @@ record Base(
     Map<String, String> path = new LinkedHashMap<>();
     Map<String, List<String>> query = new LinkedHashMap<>();
     Map<String, String> headers = new LinkedHashMap<>();
-    Map<String, String> renamed = new HashMap<>(credentials.names());
+    Map<String, String> names = credentials.names();
     for (Api.Parameter parameter : operation.parameters()) {
       JsonNode shown = parameter.examples().get(example);
+      if (shown == null && parameter.in().equals("header") && parameter.told().has("example")) {
+        shown = parameter.told().get("example");
+      }
       if (shown == null && parameter.required()) {
         shown =
             parameter.examples().isEmpty()
@@ -98,19 +100,14 @@ record Base(
         continue;
       }
       switch (parameter.in()) {
-        case "path" -> {
-          String given = shown.asText();
-          String ours = credentials.pathValue(operation, parameter.name()).orElse(given);
-          path.put(parameter.name(), ours);
-          renamed.put(given, ours);
-        }
+        case "path" -> path.put(parameter.name(), renamed(shown.asText(), names));
         case "query" -> query.put(parameter.name(), texts(shown));
         case "header" -> headers.put(parameter.name(), shown.asText());
         default -> throw new IllegalArgumentException("parameter in " + parameter.in());
       }
     }
-    query.replaceAll((name, texts) -> texts.stream().map(text -> renamed(text, renamed)).toList());
-    JsonNode own = body == null ? null : renamed(body, renamed);
+    query.replaceAll((name, texts) -> texts.stream().map(text -> renamed(text, names)).toList());
+    JsonNode own = body == null ? null : renamed(body, names);
     return new Base(operation, example, path, query, headers, mediaType, own);
   }
 
@@ -166,6 +163,19 @@ record Base(
     return new Base(operation, name, path, other, headers, mediaType, body);
   }
 
+  /** With those parameters of the query alone that say what the other request says too. */
+  Base withQueryAsIn(JsonNode other) {
+    Map<String, List<String>> shared = new LinkedHashMap<>(query);
+    shared.values().removeIf(texts -> !texts.stream().allMatch(text -> isIn(other, text)));
+    return new Base(operation, name, path, shared, headers, mediaType, body);
+  }
+
+  private static boolean isIn(JsonNode node, String text) {
+    return node.isContainerNode()
+        ? node.valueStream().anyMatch(below -> isIn(below, text))
+        : node.asText().equals(text);
+  }
+
   Base withHeader(String parameter, String value) {
     Map<String, String> other = new LinkedHashMap<>(headers);
     if (value == null) {
@@ -203,8 +213,18 @@ record Base(
       all.put("Content-Type", mediaType);
     }
     all.put("Accept", accepted());
-    byte[] bytes = body == null ? null : Texts.of(body).getBytes(StandardCharsets.UTF_8);
+    byte[] bytes = body == null ? null : text().getBytes(StandardCharsets.UTF_8);
     return new Call(operation.method(), target(), all, bytes);
+  }
+
+  /** Whether the body is a text of its own form. */
+  boolean isSheet() {
+    return body != null && body.isTextual() && !mediaType.endsWith("json");
+  }
+
+  /** The body as it is sent: a sheet is no string of JSON. */
+  String text() {
+    return isSheet() ? body.asText() : Texts.of(body);
   }
 
   /** Lines are answered by lines; all else has JSON, or a single form of its own. */

@@ -1,5 +1,6 @@
 package org.standoff.contract.generated;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
@@ -39,6 +40,17 @@ record Call(String method, String target, Map<String, String> headers, byte[] bo
     Map<String, String> fewer = new LinkedHashMap<>(headers);
     fewer.remove(header);
     return new Call(method, target, fewer, body);
+  }
+
+  /** With other names in its address and, byte for byte, in its body. */
+  Call renamed(Map<String, String> names) {
+    String address = target;
+    String text = body == null ? null : new String(body, ISO_8859_1);
+    for (Map.Entry<String, String> name : names.entrySet()) {
+      address = address.replace(name.getKey(), name.getValue());
+      text = text == null ? null : text.replace(name.getKey(), name.getValue());
+    }
+    return new Call(method, address, headers, text == null ? null : text.getBytes(ISO_8859_1));
   }
 
   Call by(String other) {

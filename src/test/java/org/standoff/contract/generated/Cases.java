@@ -7,13 +7,17 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicLong;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
@@ -58,24 +62,25 @@ final class Cases {
   /** Good only if the service gave them. */
   private static final Set<String> OPAQUE = Set.of("page_token", "after");
 
-  private static final String REPEATABLE = "Idempotency-Key";
+  /** No tag of anything, no key, no list of them. */
+  private static final String STRANGE = "\"\\, ;=%x";
 
   private final Api api;
   private final Values values;
   private final Spoiling spoiling;
   private final Credentials credentials;
+  private final Ready ready;
   private final long seed;
 
   /** Computing costs the most: of what will be answered no more than this of each operation. */
   private final int mostAnswered;
-
-  private final AtomicLong keys = new AtomicLong();
 
   Cases(Api api, Credentials credentials, long seed, int mostAnswered) {
     this.api = api;
     this.values = new Values(api);
     this.spoiling = new Spoiling(api);
     this.credentials = credentials;
+    this.ready = new Ready(credentials);
     this.seed = seed;
     this.mostAnswered = mostAnswered;
   }
@@ -85,7 +90,7 @@ final class Cases {
     List<Case> all = new ArrayList<>();
     List<Base> bases = Base.of(operation, values, credentials);
     for (Base base : bases) {
-      add(all, base, "example " + base.name(), base.call(), good(operation));
+      add(all, base, "example " + base.name(), base.call(), Expected.ANSWERED);
     }
     Base first = bases.get(0);
     forms(first, all);
@@ -94,32 +99,30 @@ final class Cases {
     if (first.body() != null) {
       bodies(first, all);
     }
+    bases.stream().filter(Base::isSheet).forEach(base -> sheets(base, all));
     if (operation.bodies().containsKey(LINES)) {
       bases.stream().filter(base -> LINES.equals(base.mediaType())).forEach(b -> lines(b, all));
     }
     return all;
   }
 
-  /** What changes something may find it changed already. */
-  private static Expected good(Api.Operation operation) {
-    return operation.isGuarded() ? Expected.UNDERSTOOD : Expected.ANSWERED;
-  }
-
   private void forms(Base base, List<Case> all) {
     Api.Operation operation = base.operation();
     for (String form : operation.forms()) {
       if (!form.equals(LINES)) {
-        add(all, base, "as " + form, base.call().with("Accept", form), good(operation));
+        add(all, base, "as " + form, base.call().with("Accept", form), Expected.ANSWERED);
       }
     }
     if (!operation.forms().isEmpty()) {
-      for (String other : List.of("image/webp", "text/calendar;q=0.5", "x/y, z/*")) {
+      for (String other : List.of("image/webp", "audio/mpeg;q=0.5", "x/y, z/*")) {
         Call call = base.call().with("Accept", other);
         add(all, base, "as " + other, call, Expected.NOT_ACCEPTABLE);
       }
     }
-    for (String other : List.of("*/*", "garbage", "application/json;q=abc", ",", "a/b/c", "*")) {
-      add(all, base, "accepting " + other, base.call().with("Accept", other), Expected.SURVIVED);
+    add(all, base, "accepting all", base.call().with("Accept", "*/*"), Expected.ANSWERED);
+    for (String other : List.of("garbage", "application/json;q=abc", ",", "a/b/c", "*")) {
+      Call call = base.call().with("Accept", other);
+      add(all, base, "accepting " + other, call, Expected.ACCEPTED_SOMEHOW);
     }
     if (operation.method().equals("GET")) {
       add(all, base, "by HEAD", base.call().by("HEAD"), Expected.ANSWERED);
@@ -128,10 +131,13 @@ final class Cases {
         add(all, base, "known already", known, Expected.NOT_MODIFIED);
       }
     }
+    for (String header : List.of("If-None-Match", "If-Match")) {
+      // on a change it has to say something; elsewhere it is not looked at, or matches nothing
+      Expected expected = operation.isConditional() ? Expected.REFUSED : Expected.ANSWERED;
+      add(all, base, "with a strange " + header, base.call().with(header, STRANGE), expected);
+    }
     for (String header :
         List.of(
-            "If-None-Match",
-            "If-Match",
             "Range",
             "Accept-Encoding",
             "Accept-Language",
@@ -141,8 +147,8 @@ final class Cases {
             "Prefer",
             "Cookie",
             "X-HTTP-Method-Override")) {
-      Call call = base.call().with(header, "\"\\, ;=%🥁".replace("🥁", "x"));
-      add(all, base, "with a strange " + header, call, Expected.SURVIVED);
+      Call call = base.call().with(header, STRANGE);
+      add(all, base, "with a strange " + header, call, Expected.ANSWERED);
     }
   }
 
@@ -190,22 +196,45 @@ final class Cases {
             "multipart/form-data; boundary=x",
             "image/png",
             "application/x-www-form-urlencoded",
-            "application/jsonx")) {
+            "application/jsonx",
+            "garbage",
+            "/",
+            "*/*")) {
       Call call = base.call().with("Content-Type", type);
       add(all, base, "sent as " + type, call, Expected.UNSUPPORTED);
     }
-    for (String type : List.of("garbage", "/", "application/json;charset=no-such", "*/*")) {
+    // application/json has no such parameter (RFC 8259, 11): passed over, or not known
+    for (String type : List.of("application/json;charset=no-such", "application/json;x")) {
       Call call = base.call().with("Content-Type", type);
-      add(all, base, "sent as " + type, call, Expected.SURVIVED);
+      add(all, base, "sent as " + type, call, Expected.TAKEN_OR_UNSUPPORTED);
     }
-    add(all, base, "sent as nothing", base.call().without("Content-Type"), Expected.SURVIVED);
+    Call untyped = base.call().without("Content-Type");
+    add(all, base, "sent as nothing", untyped, Expected.TAKEN_OR_UNSUPPORTED);
     if (base.mediaType().endsWith("json")) {
       Texts.malformed(Texts.of(base.body()))
           .forEach(
               (what, bytes) ->
                   add(all, base, "malformed: " + what, sending(base, bytes), Expected.MALFORMED));
+      Expected bare = base.operation().wantsABody() ? Expected.MALFORMED : Expected.ANSWERED;
+      add(all, base, "an empty body", sending(base, new byte[0]), bare);
     }
     add(all, base, "too large", sending(base, Texts.tooLarge()), Expected.TOO_LARGE);
+  }
+
+  /** What stands in a sheet, no schema says. */
+  private void sheets(Base base, List<Case> all) {
+    List<String> texts = new ArrayList<>();
+    values.hostile(schema(base)).stream()
+        .filter(JsonNode::isTextual)
+        .map(JsonNode::asText)
+        .filter(Cases::canBeSent)
+        .forEach(texts::add);
+    texts.addAll(Texts.spoilt(base.text()));
+    for (String text : texts) {
+      Call call = sending(base, text.getBytes(StandardCharsets.UTF_8));
+      add(all, base, "a strange sheet", call, Expected.TAKEN_OR_REFUSED);
+    }
+    add(all, base, "no UTF-8", sending(base, new byte[] {'a', (byte) 0xff}), Expected.REFUSED);
   }
 
   private void lines(Base base, List<Case> all) {
@@ -229,35 +258,54 @@ final class Cases {
   }
 
   /**
-   * Every change of one thing, in an order of its own; then changes of several things at once, and
-   * no end of them where there is a body. Each is made when it is asked for.
+   * Every change of one thing: one of every member and parameter, then another of each, and so on,
+   * in an order of its own; then changes of several things at once, and no end of them where there
+   * is a body. Each is made when it is asked for.
    */
   Iterator<Case> changed(Api.Operation operation) {
     Random random = new Random(seed + operation.id().hashCode());
     List<Base> bases = Base.of(operation, values, credentials);
-    List<Supplier<Case>> ways = new ArrayList<>();
+    List<Way> ways = new ArrayList<>();
     List<Changing> bodies = new ArrayList<>();
     for (Base base : bases) {
-      List<Case> parameters = new ArrayList<>();
-      parameters(base, parameters);
-      parameters.forEach(one -> ways.add(() -> one));
+      parameters(base, ways);
       if (base.body() != null && base.mediaType().endsWith("json") && !isLines(base)) {
         bodies.add(new Changing(base, spoiling.waysToSpoil(schema(base), base.body())));
       }
     }
     bodies.forEach(
-        changing -> changing.ways.forEach(way -> ways.add(() -> changed(changing.base, way))));
-    Collections.shuffle(ways, random);
+        changing ->
+            changing.ways.forEach(
+                way -> ways.add(new Way(way.place(), () -> changed(changing.base, way)))));
+    Stream<Supplier<Case>> each = byTurns(ways, random).stream().map(Way::make);
     Stream<Supplier<Case>> more =
         bodies.isEmpty()
             ? Stream.empty()
             : Stream.generate(() -> () -> severalChanges(bodies, random));
     Sparing sparing = new Sparing();
-    return Stream.concat(ways.stream(), more)
+    return Stream.concat(each, more)
         .map(Supplier::get)
         .filter(Objects::nonNull)
         .filter(sparing::mayBeSent)
         .iterator();
+  }
+
+  /**
+   * A change of one thing.
+   *
+   * @param place the member or parameter
+   */
+  private record Way(String place, Supplier<Case> make) {}
+
+  private static List<Way> byTurns(List<Way> ways, Random random) {
+    Collections.shuffle(ways, random);
+    Map<String, Integer> seen = new HashMap<>();
+    SortedMap<Integer, List<Way>> turns = new TreeMap<>();
+    for (Way way : ways) {
+      int turn = seen.merge(way.place(), 1, Integer::sum);
+      turns.computeIfAbsent(turn, first -> new ArrayList<>()).add(way);
+    }
+    return turns.values().stream().flatMap(List::stream).toList();
   }
 
   private record Changing(Base base, List<Spoiling.Spoilt> ways) {}
@@ -302,8 +350,8 @@ final class Cases {
     if (body == null) {
       return null;
     }
-    Call call = sent(base.operation(), base.withBody(body).call());
     Expected expected = expectation(schema(base), body);
+    Call call = ready.whole(base.operation(), base.withBody(body).call(), expected);
     return new Case(base.operation(), base.name() + ": " + label, call, expected);
   }
 
@@ -312,12 +360,12 @@ final class Cases {
       return Expected.MALFORMED;
     }
     if (isDelicate(body)) {
-      return Expected.SURVIVED;
+      return Expected.TAKEN_OR_REFUSED;
     }
     if (!api.faults(schema, withoutNulls(body)).isEmpty()) {
       return Expected.REFUSED;
     }
-    return isBeyond(body) ? Expected.SURVIVED : Expected.UNDERSTOOD;
+    return isBeyond(body) ? Expected.TAKEN_OR_REFUSED : Expected.UNDERSTOOD;
   }
 
   private static int depth(JsonNode node) {
@@ -376,24 +424,28 @@ final class Cases {
     return node;
   }
 
-  private void parameters(Base base, List<Case> all) {
+  private void parameters(Base base, List<Way> ways) {
     for (Api.Parameter parameter : base.operation().parameters()) {
+      List<Case> all = new ArrayList<>();
       switch (parameter.in()) {
         case "path" -> {
           for (String name : STRANGE_NAMES) {
             String label = "{" + parameter.name() + "} = " + name;
             Base other = base.withPath(parameter.name(), name);
-            add(all, base, label, other.call(), Expected.SURVIVED);
+            add(all, base, label, other.call(), Expected.UNKNOWN);
           }
         }
         case "query" -> query(base, parameter, all);
         case "header" -> header(base, parameter, all);
         default -> throw new IllegalArgumentException("parameter in " + parameter.in());
       }
+      all.forEach(one -> ways.add(new Way("?" + parameter.name(), () -> one)));
     }
     for (String name : List.of("no_such_parameter", "", "🥁", "a.b.c", "x".repeat(300), "[]")) {
+      List<Case> all = new ArrayList<>();
       Base more = base.withQuery(name, List.of("1"));
       add(all, base, "unknown parameter " + name, more.call(), Expected.REFUSED);
+      all.forEach(one -> ways.add(new Way("?", () -> one)));
     }
   }
 
@@ -413,7 +465,7 @@ final class Cases {
               : texts == null ? Expected.UNDERSTOOD : expectation(parameter, texts);
       if (expected == Expected.UNDERSTOOD && parameter.name().contains(".")) {
         // a member of a record that may want others beside it
-        expected = Expected.SURVIVED;
+        expected = Expected.TAKEN_OR_REFUSED;
       }
       String label = parameter.name() + " = " + (texts == null ? "left out" : texts);
       add(all, base, label, base.withQuery(parameter.name(), texts).call(), expected);
@@ -421,14 +473,33 @@ final class Cases {
   }
 
   private void header(Base base, Api.Parameter parameter, List<Case> all) {
-    if (parameter.required()) {
-      Call call = base.withHeader(parameter.name(), null).call();
-      add(all, base, parameter.name() + " left out", call, Expected.SURVIVED);
+    Api.Operation operation = base.operation();
+    String name = parameter.name();
+    List<String> values =
+        Arrays.asList(null, "x", "\"x\"", "W/\"x\"", "*", "x".repeat(1_000), ",", "\"");
+    for (String value : values) {
+      Expected expected = ofHeader(name, value);
+      Call call = ready.withItsHeaders(operation, base.withHeader(name, value).call(), expected);
+      String label = base.name() + ": " + name + (value == null ? " left out" : " = " + value);
+      all.add(new Case(operation, label, call, expected));
     }
-    for (String value : List.of("x", "\"x\"", "W/\"x\"", "*", "x".repeat(1_000), ",", "\"")) {
-      Call call = base.withHeader(parameter.name(), value).call();
-      add(all, base, parameter.name() + ": " + value, call, Expected.SURVIVED);
-    }
+  }
+
+  /** What the fields of a change mean is told by RFC 9110, 13.1, of others in words alone. */
+  private static Expected ofHeader(String name, String value) {
+    boolean any = "*".equals(value);
+    return switch (name) {
+      case "If-Match" ->
+          value == null
+              ? Expected.UNCONDITIONAL
+              : any
+                  ? Expected.ANSWERED
+                  : value.matches("(W/)?\"x\"") ? Expected.STALE : Expected.REFUSED;
+      // what every test is made upon is there
+      case "If-None-Match" ->
+          value == null ? Expected.UNCONDITIONAL : any ? Expected.STALE : Expected.REFUSED;
+      default -> Expected.TAKEN_OR_REFUSED;
+    };
   }
 
   private static boolean canBeSent(String text) {
@@ -446,7 +517,7 @@ final class Cases {
       return Expected.REFUSED;
     }
     if (OPAQUE.contains(parameter.name()) || isWholeInOtherWords(schema, texts)) {
-      return Expected.SURVIVED;
+      return Expected.TAKEN_OR_REFUSED;
     }
     if (values.isOf(schema, "array")) {
       ArrayNode list = NODES.arrayNode();
@@ -475,23 +546,9 @@ final class Cases {
     return NODES.textNode(text);
   }
 
-  /** By somebody who may, and never as the repetition of an earlier call. */
-  private Call sent(Api.Operation operation, Call call) {
-    Call signed = whateverIsThere(operation, credentials.sign(operation, call));
-    return signed.headers().containsKey(REPEATABLE)
-        ? signed.with(REPEATABLE, "\"g-" + keys.incrementAndGet() + "\"")
-        : signed;
-  }
-
-  /** A change has to say which state it was made for: any will do here. */
-  private static Call whateverIsThere(Api.Operation operation, Call call) {
-    boolean wanted = operation.told().path("responses").has("428");
-    return !wanted || call.headers().containsKey("If-Match") ? call : call.with("If-Match", "*");
-  }
-
   private void add(List<Case> all, Base base, String label, Call call, Expected expected) {
-    all.add(
-        new Case(
-            base.operation(), base.name() + ": " + label, sent(base.operation(), call), expected));
+    Api.Operation operation = base.operation();
+    Call whole = ready.whole(operation, call, expected);
+    all.add(new Case(operation, base.name() + ": " + label, whole, expected));
   }
 }

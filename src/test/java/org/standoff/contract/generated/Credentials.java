@@ -24,16 +24,17 @@ interface Credentials {
     return Optional.empty();
   }
 
-  /**
-   * What stands in an address in place of the example, so that nobody else's things are touched.
-   */
-  default Optional<String> pathValue(Api.Operation operation, String parameter) {
-    return Optional.empty();
-  }
-
-  /** What stands in bodies and queries in place of names of the examples. */
+  /** What stands in place of names of the examples, so that nobody else's things are touched. */
   default Map<String, String> names() {
     return Map.of();
+  }
+
+  /**
+   * The call upon things that are there for it alone, in the state in which it can succeed; as it
+   * is where others don't take that state away.
+   */
+  default Call uponItsOwn(Api.Operation operation, Call call) {
+    return call;
   }
 
   /** The call as somebody who may make it sends it. */

@@ -30,6 +30,8 @@ record Finding(Kind kind, String operation, String label, String seen, String cu
     VALID_REFUSED,
     /** An example of the description does not work. */
     EXAMPLE_REFUSED,
+    /** What was made was told as if it had been there. */
+    NOT_TOLD_AS_NEW,
     /** A request that is wrong as HTTP got another answer than it should. */
     WRONG_REFUSAL,
     /** A call without good credentials was served. */

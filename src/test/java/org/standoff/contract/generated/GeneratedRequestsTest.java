@@ -15,7 +15,6 @@ import java.util.Deque;
 import java.util.Iterator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.standoff.fixture.EmbeddedDatabaseResource;
 
 /**
@@ -25,10 +24,6 @@ import org.standoff.fixture.EmbeddedDatabaseResource;
  */
 @QuarkusTest
 @WithTestResource(value = EmbeddedDatabaseResource.class, scope = TestResourceScope.GLOBAL)
-@EnabledIfSystemProperty(
-    named = "standoff.generated.requests",
-    matches = "[1-9][0-9]*",
-    disabledReason = "the requests that it makes of holds lack keys and holds to ask for")
 class GeneratedRequestsTest {
   private static final int REQUESTS = Integer.getInteger("standoff.generated.requests", 21_000);
   private static final long SEED = Long.getLong("standoff.generated.seed", 20_261_125L);
@@ -49,7 +44,6 @@ class GeneratedRequestsTest {
       lives.begin();
       readersFirst(api).forEach(operation -> run.send(cases.fixed(operation)));
       lives.all();
-      lives.begin();
       Deque<Iterator<Case>> going = new ArrayDeque<>();
       readersFirst(api).stream()
           .filter(operation -> !operation.method().equals("DELETE"))
@@ -61,6 +55,8 @@ class GeneratedRequestsTest {
       assertThat(run.findings()).as(run.report(REPORT)).isEmpty();
       assertThat(run.count()).isGreaterThanOrEqualTo(Math.min(REQUESTS, 20_000));
       assertThat(run.sent()).containsKeys(Expected.ANSWERED, Expected.REFUSED, Expected.UNDERSTOOD);
+      // what is valid breaks a rule now and then, but no service keeps its description by refusing all
+      assertThat(run.share(Expected.UNDERSTOOD)).isGreaterThan(0.5);
     }
   }
 

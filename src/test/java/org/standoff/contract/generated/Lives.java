@@ -22,6 +22,7 @@ final class Lives {
   private final Values values;
   private final Spoiling spoiling;
   private final Credentials credentials;
+  private final Ready ready;
   private final Random random;
   private final Run run;
 
@@ -30,6 +31,7 @@ final class Lives {
     this.values = new Values(api);
     this.spoiling = new Spoiling(api);
     this.credentials = credentials;
+    this.ready = new Ready(credentials);
     this.random = new Random(seed);
     this.run = run;
   }
@@ -43,7 +45,7 @@ final class Lives {
             .toList();
     for (Api.Operation put : puts) {
       Call call = Base.of(put, values, credentials).get(0).call();
-      one(put, "made to begin with", call.with("If-None-Match", "*"), Expected.SURVIVED);
+      one(put, "made to begin with", call.with("If-None-Match", "*"), Expected.THERE_AFTERWARDS);
     }
   }
 
@@ -57,21 +59,35 @@ final class Lives {
                     operation,
                     "taken away at the end",
                     Base.of(operation, values, credentials).get(0).call().with("If-Match", "*"),
-                    Expected.SURVIVED));
+                    Expected.ANSWERED));
   }
 
-  /** Of everything that is put at an address of its own, or made by POST to a list. */
+  /**
+   * Of everything that is put at an address of its own, put as a whole, made by POST to a list, or
+   * changed in steps by POST below its address.
+   */
   void all() {
     for (Api.Operation operation : api.operations()) {
-      boolean made = operation.isGuarded() && !operation.bodies().isEmpty();
-      Optional<Api.Operation> get = api.operation(operation.path(), "GET");
-      if (made
-          && get.isPresent()
-          && operation.method().equals("PUT")
-          && operation.path().endsWith("}")) {
-        putAway(operation, get.get());
-      } else if (made && get.isPresent() && operation.method().equals("POST")) {
+      if (!operation.isGuarded()) {
+        continue;
+      }
+      String path = operation.path();
+      Optional<Api.Operation> get = api.operation(path, "GET");
+      String above = path.substring(0, path.lastIndexOf('/'));
+      if (operation.method().equals("PUT")) {
+        boolean one = path.endsWith("}");
+        get.ifPresent(
+            read -> {
+              if (one) {
+                putAway(operation, read);
+              } else {
+                replaced(operation, read);
+              }
+            });
+      } else if (operation.method().equals("POST") && get.isPresent()) {
         added(operation, get.get());
+      } else if (operation.method().equals("POST")) {
+        api.operation(above, "GET").ifPresent(read -> replaced(operation, read));
       }
     }
   }
@@ -94,7 +110,8 @@ final class Lives {
       one(get, "after a refusal", reading, Expected.NOT_MADE);
     }
     Call making = fresh.call().with("If-None-Match", "*");
-    Reply made = one(put, "made", making, Expected.DONE);
+    Expected asNew = put.tellsWhatIsNew() ? Expected.CREATED : Expected.ANSWERED;
+    Reply made = one(put, "made", making, asNew);
     if (!made.isGood()) {
       return;
     }
@@ -116,13 +133,13 @@ final class Lives {
 
   private void takenAway(Api.Operation delete, Api.Operation get, Base thing, String tag) {
     Call call = at(thing, delete).call().with("If-Match", tag);
-    Reply last = one(delete, "taken away", call, Expected.DONE);
+    Reply last = one(delete, "taken away", call, Expected.ANSWERED);
     Call reading = at(thing, get).call();
     if (last.body().length == 0) {
       one(get, "after it was taken away", reading, Expected.GONE);
     } else {
       // what stays on record stays as the DELETE told it
-      Reply kept = one(get, "after it was taken away", reading, Expected.SURVIVED);
+      Reply kept = one(get, "after it was taken away", reading, Expected.GONE_OR_ON_RECORD);
       if (kept.isGood() && !tree(kept).equals(tree(last))) {
         run.keep(finding(Finding.Kind.STILL_THERE, get, "not as the DELETE told it", reading));
       }
@@ -130,9 +147,24 @@ final class Lives {
     one(delete, "taken away twice", call, Expected.NOT_DONE);
   }
 
+  /** What stands is changed neither by refused requests nor by strangers. */
+  private void replaced(Api.Operation change, Api.Operation get) {
+    Base example = Base.of(change, values, credentials).get(0);
+    Call reading = at(example, get).call();
+    Reply before = one(get, "before", reading, Expected.ANSWERED);
+    for (Call refused : refusals(example)) {
+      one(change, "changed badly", refused.with("If-Match", "*"), Expected.REFUSED);
+    }
+    strangers(change, example.call().with("If-Match", "*"));
+    Reply after = one(get, "after refusals", reading, Expected.ANSWERED);
+    if (!tree(before).equals(tree(after))) {
+      run.keep(finding(Finding.Kind.LEFT_BEHIND, get, "refused changes changed it", reading));
+    }
+  }
+
   private void added(Api.Operation post, Api.Operation list) {
     Base example = Base.of(post, values, credentials).get(0);
-    Call reading = at(example, list).call();
+    Call reading = at(example, list).withQueryAsIn(example.body()).call();
     Reply before = one(list, "before", reading, Expected.ANSWERED);
     for (Call refused : refusals(example)) {
       one(post, "made badly", refused, Expected.REFUSED);
@@ -141,26 +173,20 @@ final class Lives {
     if (!tree(before).equals(tree(after))) {
       run.keep(finding(Finding.Kind.LEFT_BEHIND, list, "refused requests made something", reading));
     }
-    Reply made = one(post, "made", example.call(), Expected.UNDERSTOOD);
-    made.header("Location").ifPresent(address -> kept(post, list, address));
+    strangers(post, example.call());
+    strangers(list, reading);
+    Reply made = one(post, "made", example.call(), Expected.CREATED);
+    made.header("Location").ifPresent(this::madeAt);
   }
 
   /** Who may not see a thing is told that it isn't there, or that it is not theirs. */
-  private void kept(Api.Operation post, Api.Operation list, String address) {
-    Call bare = Call.get(URI.create(address).getRawPath());
-    Call own = credentials.sign(list, bare);
-    one(list, "its own address", own, Expected.ANSWERED);
-    if (list.isGuarded()) {
-      one(list, "its address, unknown", bare, Expected.UNAUTHORIZED);
-      credentials
-          .foreign(post)
-          .ifPresent(
-              token ->
-                  one(
-                      list,
-                      "its address, of another house",
-                      Credentials.with(token, bare),
-                      Expected.KEPT_FROM_OTHERS));
+  private void madeAt(String location) {
+    String address = URI.create(location).getRawPath();
+    Api.Operation get = api.operationAt(address, "GET").orElseThrow();
+    Call reading = Call.get(address);
+    one(get, "at its own address", reading, Expected.ANSWERED);
+    if (get.isGuarded()) {
+      strangers(get, reading);
     }
   }
 
@@ -178,6 +204,9 @@ final class Lives {
   }
 
   private List<Call> refusals(Base base) {
+    if (base.body() == null) {
+      return List.of();
+    }
     JsonNode schema = base.operation().bodies().get(base.mediaType()).path("schema");
     List<Spoiling.Spoilt> ways = new ArrayList<>(spoiling.waysToSpoil(schema, base.body()));
     Collections.shuffle(ways, random);
@@ -192,7 +221,7 @@ final class Lives {
 
   private Reply one(Api.Operation operation, String label, Call call, Expected expected) {
     boolean stranger = expected == Expected.UNAUTHORIZED || expected == Expected.KEPT_FROM_OTHERS;
-    Call sent = stranger ? call : credentials.sign(operation, call);
+    Call sent = stranger ? call : ready.uponWhatItNames(operation, call);
     return run.sendAlone(new Case(operation, label, sent, expected));
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,7 +32,15 @@ class PlantedFaultsTest {
         public Optional<String> foreign(Api.Operation operation) {
           return Optional.of("south");
         }
+
+        @Override
+        public Call uponItsOwn(Api.Operation operation, Call call) {
+          return operation.id().equals("deleteThing") ? call.renamed(spare(spares++)) : call;
+        }
       };
+
+  /** How many things are there to be taken away, one by one. */
+  private static int spares;
 
   private static final Api API = Api.of(StandInService.DESCRIPTION);
   private static final List<Case> CASES = cases();
@@ -62,12 +71,19 @@ class PlantedFaultsTest {
   private static List<Finding> findings(StandInService.Plant plant) {
     StandInService service = new StandInService(plant);
     service.send(THING);
+    for (int i = 0; i < spares; i++) {
+      service.send(THING.renamed(spare(i)));
+    }
     try (Run run = new Run(service, new Judge(API, "http://stand-in"), 1)) {
       Lives lives = new Lives(API, NORTH, SEED, run);
       run.send(CASES);
       lives.all();
       return run.findings();
     }
+  }
+
+  private static Map<String, String> spare(int number) {
+    return Map.of("t1", "spare-" + number);
   }
 
   private static List<Case> cases() {

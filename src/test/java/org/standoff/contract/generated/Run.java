@@ -5,11 +5,11 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -24,7 +24,8 @@ final class Run implements AutoCloseable {
   private final Judge judge;
   private final List<Finding> findings = new ArrayList<>();
   private final Map<String, Integer> alike = new HashMap<>();
-  private final Map<Expected, Integer> sent = new EnumMap<>(Expected.class);
+  private final Map<Expected, Integer> sent = new ConcurrentHashMap<>();
+  private final Map<Expected, Integer> answered = new ConcurrentHashMap<>();
   private final ExecutorService senders;
   private int count;
 
@@ -41,8 +42,7 @@ final class Run implements AutoCloseable {
   void send(List<Case> cases) {
     List<Callable<List<Finding>>> tasks = new ArrayList<>();
     for (Case one : cases) {
-      tasks.add(() -> judge.judge(one, service.send(one.call())));
-      sent.merge(one.expected(), 1, Integer::sum);
+      tasks.add(() -> judge.judge(one, reply(one)));
     }
     count += cases.size();
     try {
@@ -59,9 +59,17 @@ final class Run implements AutoCloseable {
   /** One alone, whose answer the next depends on. */
   Reply sendAlone(Case one) {
     count++;
-    sent.merge(one.expected(), 1, Integer::sum);
-    Reply reply = service.send(one.call());
+    Reply reply = reply(one);
     judge.judge(one, reply).forEach(this::keep);
+    return reply;
+  }
+
+  private Reply reply(Case one) {
+    Reply reply = service.send(one.call());
+    sent.merge(one.expected(), 1, Integer::sum);
+    if (reply.isGood()) {
+      answered.merge(one.expected(), 1, Integer::sum);
+    }
     return reply;
   }
 
@@ -81,6 +89,11 @@ final class Run implements AutoCloseable {
 
   Map<Expected, Integer> sent() {
     return sent;
+  }
+
+  /** How many of what was sent in an expectation had a good answer, of 1. */
+  double share(Expected expected) {
+    return answered.getOrDefault(expected, 0) / (double) sent.getOrDefault(expected, 0);
   }
 
   List<Finding> findings() {

@@ -30,8 +30,25 @@ final class Spoiling {
    *
    * @param path names of members and indexes of entries
    * @param value what is put there; null where what is there is taken away
+   * @param place the member that is tried, whichever entry of a list it is in; perhaps within what
+   *     is put there
    */
-  record Spoilt(List<Object> path, JsonNode value) {
+  record Spoilt(List<Object> path, JsonNode value, String place) {
+
+    Spoilt(List<Object> path, JsonNode value) {
+      this(path, value, place(path));
+    }
+
+    /** The same within something that was not there. */
+    Spoilt within(List<Object> above, JsonNode parent) {
+      return new Spoilt(above, applyTo(parent), place(above) + place);
+    }
+
+    private static String place(List<Object> path) {
+      StringBuilder pointer = new StringBuilder();
+      path.forEach(step -> pointer.append('/').append(step instanceof String ? step : "-"));
+      return pointer.toString();
+    }
 
     JsonNode applyTo(JsonNode body) {
       return put(body, 0);
@@ -120,7 +137,7 @@ final class Spoiling {
     }
     for (String name : List.of("no_such_member", "", "🥁", "x".repeat(300))) {
       Spoilt extra = new Spoilt(List.of(name), NODES.numberNode(1));
-      all.add(new Spoilt(path, extra.applyTo(object)));
+      all.add(extra.within(path, object));
     }
   }
 
@@ -142,7 +159,7 @@ final class Spoiling {
     }
     List<Spoilt> ways = new ArrayList<>();
     collect(schema, child, List.of(step), ways, depth + 1);
-    ways.forEach(way -> all.add(new Spoilt(path, way.applyTo(parent))));
+    ways.forEach(way -> all.add(way.within(path, parent)));
   }
 
   private JsonNode sampleMap(JsonNode schema) {

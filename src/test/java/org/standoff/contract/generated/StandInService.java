@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.net.URLDecoder;
@@ -38,6 +39,9 @@ final class StandInService implements Service {
     TAKES_UNKNOWN_PARAMETERS(Finding.Kind.INVALID_ACCEPTED),
     REFUSES_THE_LIMIT_ITSELF(Finding.Kind.VALID_REFUSED),
     REFUSES_ITS_EXAMPLE(Finding.Kind.EXAMPLE_REFUSED),
+    TELLS_NEW_AS_CHANGED(Finding.Kind.NOT_TOLD_AS_NEW),
+    CHANGED_WITHOUT_A_CONDITION(Finding.Kind.WRONG_REFUSAL),
+    CHANGED_THOUGH_STALE(Finding.Kind.WRONG_REFUSAL),
     ANY_METHOD(Finding.Kind.WRONG_REFUSAL),
     ANY_MEDIA_TYPE_SENT(Finding.Kind.WRONG_REFUSAL),
     ANY_MEDIA_TYPE_WANTED(Finding.Kind.WRONG_REFUSAL),
@@ -46,6 +50,7 @@ final class StandInService implements Service {
     NO_TOKEN_NEEDED(Finding.Kind.UNGUARDED),
     OLD_TOKENS_HOLD(Finding.Kind.UNGUARDED),
     READ_BY_ANOTHER_HOUSE(Finding.Kind.LEAK),
+    LISTED_TO_ANOTHER_HOUSE(Finding.Kind.LEAK),
     CHANGED_BY_ANOTHER_HOUSE(Finding.Kind.LEAK),
     STAYS_AFTER_DELETE(Finding.Kind.STILL_THERE),
     DELETED_TWICE(Finding.Kind.DONE_TWICE),
@@ -73,6 +78,7 @@ final class StandInService implements Service {
             parameters:
             - {name: round, in: query, schema: {type: boolean}}
             requestBody:
+              required: true
               content:
                 application/json:
                   schema: {$ref: '#/components/schemas/Question'}
@@ -87,6 +93,22 @@ final class StandInService implements Service {
               '406': {$ref: '#/components/responses/Problem'}
               '413': {$ref: '#/components/responses/Problem'}
               '415': {$ref: '#/components/responses/Problem'}
+        /houses/{house}/things:
+          parameters:
+          - {name: house, in: path, required: true, schema: {type: string}, example: north}
+          get:
+            operationId: listThings
+            security: [{bearer: []}]
+            responses:
+              '200':
+                description: Those that the caller may see
+                headers: {ETag: {schema: {type: string}}}
+                content: {application/json: {schema: {$ref: '#/components/schemas/Things'}}}
+              '304': {description: Known}
+              '400': {$ref: '#/components/responses/Problem'}
+              '401': {$ref: '#/components/responses/Problem'}
+              '404': {$ref: '#/components/responses/Problem'}
+              '406': {$ref: '#/components/responses/Problem'}
         /houses/{house}/things/{thing}:
           parameters:
           - {name: house, in: path, required: true, schema: {type: string}, example: north}
@@ -105,7 +127,11 @@ final class StandInService implements Service {
           put:
             operationId: putThing
             security: [{bearer: []}]
+            parameters:
+            - {name: If-Match, in: header, schema: {type: string}}
+            - {name: If-None-Match, in: header, schema: {type: string}}
             requestBody:
+              required: true
               content:
                 application/json:
                   schema: {$ref: '#/components/schemas/Thing'}
@@ -113,6 +139,7 @@ final class StandInService implements Service {
                     heavy: {value: {name: t1, weight_kg: 2}}
             responses:
               '200': {$ref: '#/components/responses/Thing'}
+              '201': {$ref: '#/components/responses/Thing'}
               '400': {$ref: '#/components/responses/Problem'}
               '401': {$ref: '#/components/responses/Problem'}
               '404': {$ref: '#/components/responses/Problem'}
@@ -165,6 +192,11 @@ final class StandInService implements Service {
             properties:
               name: {type: string, minLength: 1, maxLength: 40}
               weight_kg: {type: number, minimum: 0, maximum: 50}
+          Things:
+            type: object
+            required: [items]
+            properties:
+              items: {type: array, items: {$ref: '#/components/schemas/Thing'}}
           Problem:
             type: object
             required: [type, title, status, detail, instance, code]
@@ -211,17 +243,25 @@ final class StandInService implements Service {
     String path = target[0];
     boolean level = path.equals("/level");
     String[] parts = path.split("/");
-    boolean thing = parts.length == 5 && parts[1].equals("houses") && parts[3].equals("things");
-    if (!level && !thing) {
+    boolean things = parts.length >= 4 && parts[1].equals("houses") && parts[3].equals("things");
+    boolean list = things && parts.length == 4;
+    boolean thing = things && parts.length == 5;
+    if (!level && !list && !thing) {
       throw new Refusal(404);
     }
-    Set<String> methods = level ? Set.of("POST") : Set.of("GET", "HEAD", "PUT", "DELETE");
+    Set<String> methods =
+        level
+            ? Set.of("POST")
+            : list ? Set.of("GET", "HEAD") : Set.of("GET", "HEAD", "PUT", "DELETE");
     if (!methods.contains(call.method()) && plant != Plant.ANY_METHOD) {
       throw new Refusal(405, Map.of("Allow", String.join(", ", methods)));
     }
     refuseUnknown(target.length == 2 ? target[1] : "", level ? Set.of("round") : Set.of());
     if (!call.method().equals("DELETE")) {
       checkAccept(call);
+    }
+    if (list) {
+      return list(call, parts[2]);
     }
     return level ? level(call) : thing(call, parts[2], parts[4]);
   }
@@ -250,7 +290,31 @@ final class StandInService implements Service {
     if (plant == Plant.MEMBER_THAT_IS_NOT_TOLD && gain.signum() < 0) {
       answer.put("secret", 1);
     }
-    return good(answer);
+    return good(200, answer);
+  }
+
+  private Reply list(Call call, String house) {
+    String owner = owner(call);
+    if (things.keySet().stream().noneMatch(key -> key.startsWith(house + "/"))) {
+      throw new Refusal(404);
+    }
+    ObjectNode page = STRICT.createObjectNode();
+    ArrayNode items = page.putArray("items");
+    if (owner.equals(house) || plant == Plant.LISTED_TO_ANOTHER_HOUSE) {
+      things.forEach(
+          (key, thing) -> {
+            if (key.startsWith(house + "/")) {
+              items.add(thing);
+            }
+          });
+    }
+    return read(call, page);
+  }
+
+  private Reply read(Call call, JsonNode there) {
+    return "*".equals(call.headers().get("If-None-Match"))
+        ? new Reply(304, Map.of("Request-Id", "0"), new byte[0])
+        : good(200, there);
   }
 
   private Reply thing(Call call, String house, String name) {
@@ -262,10 +326,7 @@ final class StandInService implements Service {
     }
     String key = house + "/" + name;
     if (reading) {
-      JsonNode there = there(key);
-      return "*".equals(call.headers().get("If-None-Match"))
-          ? new Reply(304, Map.of("Request-Id", "0"), new byte[0])
-          : good(there);
+      return read(call, there(key));
     }
     if (call.method().equals("DELETE")) {
       return taken(call, key);
@@ -275,8 +336,8 @@ final class StandInService implements Service {
     }
     JsonNode body = read(call, "Thing");
     checkConditions(call, key);
-    things.put(key, body);
-    return good(body);
+    boolean isNew = things.put(key, body) == null && plant != Plant.TELLS_NEW_AS_CHANGED;
+    return good(isNew ? 201 : 200, body);
   }
 
   private Reply taken(Call call, String key) {
@@ -300,13 +361,20 @@ final class StandInService implements Service {
 
   private void checkConditions(Call call, String key) {
     String match = call.headers().get("If-Match");
-    boolean onlyNew = "*".equals(call.headers().get("If-None-Match"));
+    String noneMatch = call.headers().get("If-None-Match");
+    boolean readable = match == null || match.matches("\\*|(W/)?\"[^\",; ]*\"");
+    if (!readable || noneMatch != null && !noneMatch.equals("*")) {
+      throw new Refusal(400);
+    }
+    boolean onlyNew = noneMatch != null;
     JsonNode there = things.get(key);
     boolean any = "*".equals(match) && there != null;
-    if (onlyNew && there != null || match != null && !any && !match.equals(tag(there))) {
+    boolean stale = match != null && !any && !match.equals(tag(there));
+    if (onlyNew && there != null || stale && plant != Plant.CHANGED_THOUGH_STALE) {
       throw new Refusal(412);
     }
-    if (!onlyNew && match == null && there != null) {
+    boolean silent = !onlyNew && match == null && there != null;
+    if (silent && plant != Plant.CHANGED_WITHOUT_A_CONDITION) {
       throw new Refusal(428);
     }
   }
@@ -379,13 +447,13 @@ final class StandInService implements Service {
 
   private void checkAccept(Call call) {
     String wanted = call.headers().getOrDefault("Accept", "*/*").replaceFirst(";.*", "");
-    boolean other = wanted.matches("image/.*|text/.*|x/y.*");
+    boolean other = wanted.matches("image/.*|audio/.*|x/y.*");
     if (other && plant != Plant.ANY_MEDIA_TYPE_WANTED) {
       throw new Refusal(406);
     }
   }
 
-  private Reply good(JsonNode body) {
+  private Reply good(int status, JsonNode body) {
     Map<String, String> headers = new HashMap<>();
     headers.put("Request-Id", "0");
     headers.put(
@@ -398,7 +466,7 @@ final class StandInService implements Service {
       headers.put("Deprecation", "@1");
       headers.put("Sunset", "Thu, 01 Jan 1970 00:00:02 GMT");
     }
-    return new Reply(200, headers, body.toString().getBytes(UTF_8));
+    return new Reply(status, headers, body.toString().getBytes(UTF_8));
   }
 
   private static String tag(JsonNode body) {

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** Bodies as text: JSON written whatever is in it, and what is no JSON at all. */
@@ -36,7 +37,6 @@ final class Texts {
   static Map<String, byte[]> malformed(String good) {
     Map<String, byte[]> all = new LinkedHashMap<>();
     String inside = good.substring(1);
-    all.put("empty", new byte[0]);
     all.put("blank", " \n".getBytes(UTF_8));
     all.put("cut", good.substring(0, good.length() - 1).getBytes(UTF_8));
     all.put("half", good.substring(0, good.length() / 2).getBytes(UTF_8));
@@ -60,6 +60,25 @@ final class Texts {
     all.put("a form", "a=1&b=2".getBytes(UTF_8));
     all.put("markup", "<a/>".getBytes(UTF_8));
     return all;
+  }
+
+  /** A sheet of commas and lines in which one thing is not as it was. */
+  static List<String> spoilt(String good) {
+    return List.of(
+        good + good,
+        good.substring(0, good.length() / 2),
+        "\ufeff" + good,
+        good.replace("\n", "\r\n"),
+        good.replace("\n", "\r"),
+        good.replace("\n", "\n\n"),
+        good.replace(",", ";"),
+        good.replace(",", ",,"),
+        good.replace(",", ",\""),
+        good.replaceFirst(",[^,]*,", ",=1+1,"),
+        good.replaceFirst("\n", "\n\0"),
+        good.replaceAll("\\d", "9".repeat(30)),
+        good.replaceAll("(?m)^[^,]*,", ","),
+        good.replaceFirst("[a-z]+", "🥁"));
   }
 
   /** JSON, but more of it than is read. */

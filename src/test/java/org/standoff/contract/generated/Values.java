@@ -41,6 +41,21 @@ final class Values {
           "x".repeat(9_000),
           "x".repeat(10_001));
 
+  /** RFC 3339: some that are, some that are not. */
+  private static final List<String> MOMENTS =
+      List.of(
+          "2027-06-11T08:00:00Z",
+          "2027-06-11T08:00:00.123456789+14:00",
+          "2027-06-11T08:00:00-12:00",
+          "2028-02-29T23:59:59Z",
+          "0001-01-01T00:00:00Z",
+          "9999-12-31T23:59:59Z",
+          "2027-02-29T08:00:00Z",
+          "2027-06-11T24:00:01Z",
+          "2027-06-11T08:00:00",
+          "2027-06-11",
+          "1812968400");
+
   private static final List<String> NUMBERS =
       List.of(
           "0",
@@ -86,7 +101,6 @@ final class Values {
     List<JsonNode> all = new ArrayList<>();
     schema.path("oneOf").forEach(all::add);
     schema.path("anyOf").forEach(all::add);
-    schema.path("allOf").forEach(all::add);
     return all;
   }
 
@@ -195,6 +209,9 @@ final class Values {
   private static void texts(JsonNode schema, Set<JsonNode> all) {
     TEXTS.forEach(text -> all.add(NODES.textNode(text)));
     all.add(NODES.arrayNode().add("x"));
+    if (schema.path("format").asText().equals("date-time")) {
+      MOMENTS.forEach(text -> all.add(NODES.textNode(text)));
+    }
     for (String limit : List.of("minLength", "maxLength")) {
       if (schema.has(limit)) {
         int length = schema.get(limit).asInt();

@@ -51,9 +51,9 @@ class PackFollowerTest {
     String house = Kit.house().id();
     LiveCatalogue other = follow(Duration.ofHours(1));
     String pack = house + "-own";
-    HousePack first = packs.put(ADMIN, house, pack, files(pack, "1.0.0"), Precondition.NONE);
+    HousePack first = packs.put(ADMIN, house, pack, files(pack, "1.0.0"), Precondition.NONE).now();
     await().until(() -> version(other.get(), pack).equals("1.0.0"));
-    HousePack second = packs.put(ADMIN, house, pack, files(pack, "1.0.1"), Precondition.NONE);
+    HousePack second = packs.put(ADMIN, house, pack, files(pack, "1.0.1"), Precondition.NONE).now();
     await().until(() -> version(other.get(), pack).equals("1.0.1"));
     assertThat(second.revision()).isEqualTo(first.revision() + 1);
     packs.withdraw(ADMIN, house, pack, Precondition.NONE);

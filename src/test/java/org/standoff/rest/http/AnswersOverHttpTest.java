@@ -179,6 +179,19 @@ class AnswersOverHttpTest {
   }
 
   @Test
+  void aBodyThatDoesNotSayWhatItIsIsReadAsJson() throws IOException {
+    String answer =
+        RawHttp.send(
+            RestAssured.port,
+            "POST /probe HTTP/1.1",
+            "Accept: application/json",
+            "Content-Length: " + BODY.length(),
+            "",
+            BODY);
+    assertThat(answer).startsWith("HTTP/1.1 200").contains("{\"count\":3,\"gain_db\":1.23}");
+  }
+
+  @Test
   void aCompressedAnswerHasATagOfItsOwn() throws IOException {
     String plain = RawHttp.send(RestAssured.port, "GET /probe?count=1 HTTP/1.1");
     String packed =

@@ -16,6 +16,7 @@ import jakarta.validation.constraints.Size;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.io.ByteArrayInputStream;
+import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -114,6 +115,52 @@ class RequestReaderTest {
                     "'distance_m' must be greater than or equal to 0.01.")
                 .found("0.0")
                 .allowed("at least 0.01"));
+  }
+
+  record Booking(Integer quantity, Long rateMinor, Instant from) {}
+
+  @Test
+  void aWholeNumberMayHaveAPointAndNothingBehindIt() {
+    Booking booking =
+        reader.read(
+            "{\"quantity\": 3.0, \"rate_minor\": 1.2e3}".getBytes(UTF_8), Booking.class);
+    assertThat(booking).isEqualTo(new Booking(3, 1200L, null));
+    for (String other : List.of("3.5", "3000000000.0", "\"3\"", "1e400", "true")) {
+      assertThat(bookingFaults("quantity", other)).as(other).isEqualTo("/quantity");
+    }
+    assertThat(bookingFaults("rate_minor", "1e17")).isEqualTo("/rate_minor");
+  }
+
+  @Test
+  void aMomentIsReadAsRfc3339HasIt() {
+    for (String same :
+        List.of(
+            "2027-06-11T08:00:00Z", "2027-06-11t10:00:00.000+02:00", "2027-06-10T22:30:00-09:30")) {
+      byte[] body = "{\"from\": \"%s\"}".formatted(same).getBytes(UTF_8);
+      Booking booking = reader.read(body, Booking.class);
+      assertThat(booking.from()).as(same).isEqualTo("2027-06-11T08:00:00Z");
+    }
+    for (String other :
+        List.of(
+            "\"1812968400\"",
+            "1812968400",
+            "\"2027-06-11T08:00Z\"",
+            "\"2027-06-11T08:00:00\"",
+            "\"2027-06-11T08:00:00+0200\"",
+            "\"2027-02-29T08:00:00Z\"",
+            "\"2027-06-11T24:00:00Z\"",
+            "\"+12027-06-11T08:00:00Z\"",
+            "\"\"",
+            "[]")) {
+      assertThat(bookingFaults("from", other)).as(other).isEqualTo("/from");
+    }
+  }
+
+  private String bookingFaults(String member, String value) {
+    byte[] body = "{\"%s\": %s}".formatted(member, value).getBytes(UTF_8);
+    InvalidRequest refused =
+        catchThrowableOfType(InvalidRequest.class, () -> reader.read(body, Booking.class));
+    return refused.faults().get(0).pointer();
   }
 
   @ParameterizedTest

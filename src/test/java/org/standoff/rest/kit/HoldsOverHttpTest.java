@@ -438,6 +438,7 @@ class HoldsOverHttpTest {
   @ValueSource(
       strings = {
         "/v1/holds?from=%2B999999999-01-01T00:00:00Z",
+        "/v1/holds?from=1812968400",
         "/v1/holds?state=gone",
         "/v1/holds?page_token=MCB4",
         "/v1/holds?page_size=0",
@@ -449,5 +450,20 @@ class HoldsOverHttpTest {
     Response refused = by(desk).urlEncodingEnabled(false).get(address);
     assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(400);
     assertThat(refused.jsonPath().getString("errors[0].parameter")).isNotEmpty();
+  }
+
+  @Test
+  void aPeriodInWhichNobodyLendsBreaksARuleInAQueryAsInABody() {
+    String diary = "/v1/houses/" + house + "/units/" + pair.get(0) + "/diary";
+    for (String address :
+        List.of(
+            "/v1/holds?from=9999-12-31T23:59:59Z",
+            "/v1/holds?to=1999-12-31T00:00:00Z",
+            diary + "?from=2027-06-01T00:00:00Z&to=2200-01-01T00:00:00Z",
+            diary + "?from=2027-06-02T00:00:00Z&to=2027-06-01T00:00:00Z")) {
+      Response refused = by(desk).urlEncodingEnabled(false).get(address);
+      assertThat(refused.statusCode()).as(address + refused.asString()).isEqualTo(422);
+      assertThat(refused.jsonPath().getString("errors[0].parameter")).isIn("from", "to");
+    }
   }
 }

@@ -271,7 +271,7 @@ class KitOverHttpTest {
         .body(Map.of("microphone", "core/dyn-card-1", "day_rate_minor", 400, "note", note))
         .put(units + "/A")
         .then()
-        .statusCode(200);
+        .statusCode(201);
     String out = given().accept("text/csv").get(units).asString();
     assertThat(out.lines().skip(1).findFirst().orElseThrow().split(",", 6)[5].replace("\"", ""))
         .doesNotMatch("[=+@\\t-].*");
@@ -356,9 +356,11 @@ class KitOverHttpTest {
   void aUnitIsAddedToldAnewAndRetired() {
     String body = "{\"microphone\": \"core/dyn-card-1\", \"day_rate_minor\": 400}";
     Response made = json(null).body(body).put(units + "/A");
-    assertThat(made.statusCode()).as(made.asString()).isEqualTo(200);
+    assertThat(made.statusCode()).as(made.asString()).isEqualTo(201);
+    assertThat(made.header("Cache-Control")).isEqualTo("no-store");
     assertThat(json(null).body(body).put(units + "/A").statusCode()).isEqualTo(428);
     Response same = json(made.header("ETag")).body(body).put(units + "/A");
+    assertThat(same.statusCode()).isEqualTo(200);
     assertThat(same.header("ETag")).isEqualTo(made.header("ETag"));
     Response changed = json(made.header("ETag")).body(body.replace("400", "500")).put(units + "/A");
     assertThat(changed.jsonPath().getInt("day_rate_minor")).isEqualTo(500);
@@ -368,6 +370,8 @@ class KitOverHttpTest {
     Response retired = json(changed.header("ETag")).delete(units + "/A");
     assertThat(retired.jsonPath().getString("state")).isEqualTo("retired");
     assertThat(unit("A").jsonPath().getString("state")).isEqualTo("retired");
+    // it stays on record, and so is not made again
+    assertThat(json("*").body(body).put(units + "/A").statusCode()).isEqualTo(200);
     assertThat(json("*").delete(units + "/B").statusCode()).isEqualTo(404);
     assertThat(given().get(units + "/B").statusCode()).isEqualTo(404);
   }

@@ -38,12 +38,12 @@ class PacksOverHttpTest {
   @Test
   void aPackIsInUseWhenTheAnswerComes() throws IOException {
     Response made = put(null, files());
-    assertThat(made.statusCode()).as(made.asString()).isEqualTo(200);
+    assertThat(made.statusCode()).as(made.asString()).isEqualTo(201);
     String microphone = "/v1/microphones/" + pack + "/own-1";
     assertThat(given().get(microphone).statusCode()).isEqualTo(200);
     assertThat(given().get("/v1/packs/" + pack).jsonPath().getString("status")).isEqualTo("ok");
     assertThat(given().get(address).jsonPath().getMap("files")).isEqualTo(files());
-    assertThat(unit("own-1").statusCode()).isEqualTo(200);
+    assertThat(unit("own-1").statusCode()).isEqualTo(201);
   }
 
   @Test
@@ -51,6 +51,7 @@ class PacksOverHttpTest {
     Response made = put(null, files());
     assertThat(put(null, files()).statusCode()).isEqualTo(428);
     Response again = put("*", files());
+    assertThat(again.statusCode()).isEqualTo(200);
     assertThat(again.jsonPath().getInt("revision")).isEqualTo(made.jsonPath().getInt("revision"));
     assertThat(put("\"x\"", files()).statusCode()).isEqualTo(412);
   }
@@ -177,7 +178,7 @@ class PacksOverHttpTest {
     assertThat(given().get("/v1/microphones/" + pack + "/own-1").statusCode()).isEqualTo(404);
     assertThat(publishing("*").delete(address).statusCode()).isEqualTo(404);
     // it can come back, as something new
-    assertThat(put(null, files()).statusCode()).isEqualTo(200);
+    assertThat(put(null, files()).statusCode()).isEqualTo(201);
     assertThat(given().get("/v1/microphones/" + pack + "/own-1").statusCode()).isEqualTo(200);
   }
 

@@ -130,13 +130,14 @@ class EveryFailureIsAProblemTest {
     assertThat(answer).startsWith("HTTP/1.1 413").contains("application/problem+json");
   }
 
-  @Test
-  void aContentTypeThatIsNoMediaTypeIs415() throws IOException {
+  @ParameterizedTest
+  @ValueSource(strings = {"garbage", "/", "*/*", "application/*"})
+  void aContentTypeThatIsNoMediaTypeIs415(String type) throws IOException {
     String answer =
         RawHttp.send(
             RestAssured.port,
             "POST /probe HTTP/1.1",
-            "Content-Type: garbage",
+            "Content-Type: " + type,
             "Content-Length: 2",
             "",
             "{}");
