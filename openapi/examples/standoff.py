@@ -3,10 +3,13 @@
 import json
 import os
 import sys
+import time
 import urllib.error
 import urllib.request
 
 TIMEOUT_S = 60
+COME_AGAIN = (429, 503)
+MOST_ATTEMPTS = 20
 
 
 class Answer:
@@ -15,6 +18,7 @@ class Answer:
     def __init__(self, status, headers, body):
         self.status = status
         self.etag = headers.get("ETag")
+        self.retry_after_s = int(headers.get("Retry-After", 1))
         self.type = headers.get("Content-Type", "")
         self.body = json.loads(body) if "json" in self.type else body
 
@@ -27,7 +31,11 @@ class Service:
         self.token = os.environ.get("STANDOFF_TOKEN")
 
     def ask(self, method, path, body=None, **headers):
-        """Sends a JSON value, or a sheet given as bytes; header names have underscores for hyphens."""
+        """Sends a JSON value, or a sheet given as bytes; header names have underscores for hyphens.
+
+        Where the answer is to come again, it does, when the answer says. Every request here may be sent twice:
+        a change names the state that it changes, or has its Idempotency-Key.
+        """
         sent = {name.replace("_", "-"): value for name, value in headers.items() if value}
         sent.setdefault("Accept", "application/json")
         if self.token:
@@ -38,6 +46,15 @@ class Service:
             sent["Content-Type"] = "application/json"
             body = json.dumps(body).encode()
         request = urllib.request.Request(self.url + path, body, sent, method=method)
+        for _ in range(MOST_ATTEMPTS):
+            answer = self._send(request)
+            if answer.status not in COME_AGAIN:
+                break
+            time.sleep(answer.retry_after_s)
+        return answer
+
+    @staticmethod
+    def _send(request):
         try:
             with urllib.request.urlopen(request, timeout=TIMEOUT_S) as response:
                 return Answer(response.status, response.headers, response.read().decode())

@@ -3,8 +3,10 @@ package org.standoff.story;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.HashMap;
@@ -76,6 +78,35 @@ class TwoInstancesIT {
           .isEqualTo("confirmed");
       assertThat(one.step(desk, id, "release").statusCode()).isEqualTo(200);
     }
+  }
+
+  @Test
+  @Order(1)
+  void aPackThatOneTookGoesLiveOnTheOtherByItself() throws IOException {
+    String pack = HoldTraffic.HOUSE + "-own";
+    Map<String, Object> files =
+        Map.of(
+            "pack.yaml",
+            """
+            format: 1
+            id: %s
+            title: What the house measured itself
+            version: 1.0.0
+            licence: Apache-2.0
+            publisher: Quillmoor
+            """
+                .formatted(pack),
+            "microphones/own-1.yaml",
+            Files.readString(Path.of("catalogue", "core", "microphones", "dyn-card-1.yaml")));
+    HttpResponse<String> taken =
+        one.put(
+            "/v1/houses/" + HoldTraffic.HOUSE + "/packs/" + pack,
+            one.token("admin", Optional.empty(), "warden"),
+            new ObjectMapper().writeValueAsString(Map.of("files", files)));
+    assertThat(taken.statusCode()).as(taken.body()).isEqualTo(201);
+    String microphone = "/v1/microphones/" + pack + "/own-1";
+    await().atMost(LIMIT).until(() -> other.get(microphone, desk).statusCode() == 200);
+    assertThat(other.get(microphone, desk).body()).isEqualTo(one.get(microphone, desk).body());
   }
 
   private static String seen(String wish) {
