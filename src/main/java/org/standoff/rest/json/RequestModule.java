@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.deser.std.StdScalarDeserializer;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.type.LogicalType;
 import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -43,6 +44,12 @@ final class RequestModule extends SimpleModule {
       super(Integer.class);
     }
 
+    /** Texts are no numbers, by the rules for this type. */
+    @Override
+    public LogicalType logicalType() {
+      return LogicalType.Integer;
+    }
+
     @Override
     public Integer deserialize(JsonParser in, DeserializationContext context) throws IOException {
       return isWhole(in, Integer.MAX_VALUE)
@@ -60,6 +67,12 @@ final class RequestModule extends SimpleModule {
 
     LongWhole() {
       super(Long.class);
+    }
+
+    /** Texts are no numbers, by the rules for this type. */
+    @Override
+    public LogicalType logicalType() {
+      return LogicalType.Integer;
     }
 
     @Override

@@ -55,7 +55,8 @@ class GeneratedRequestsTest {
       assertThat(run.findings()).as(run.report(REPORT)).isEmpty();
       assertThat(run.count()).isGreaterThanOrEqualTo(Math.min(REQUESTS, 20_000));
       assertThat(run.sent()).containsKeys(Expected.ANSWERED, Expected.REFUSED, Expected.UNDERSTOOD);
-      // what is valid breaks a rule now and then, but no service keeps its description by refusing all
+      // what is valid breaks a rule now and then, but no service keeps its description by refusing
+      // all
       assertThat(run.share(Expected.UNDERSTOOD)).isGreaterThan(0.5);
     }
   }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
@@ -100,9 +101,16 @@ final class Run implements AutoCloseable {
     return findings;
   }
 
-  /** All findings in a file, for those who don't want to scroll. */
+  /** What was sent, and all findings, in a file for those who don't want to scroll. */
   String report(Path file) {
     StringBuilder text = new StringBuilder();
+    new TreeMap<>(sent)
+        .forEach(
+            (expected, calls) ->
+                text.append(
+                    "%s: %d sent, %d answered%n"
+                        .formatted(expected, calls, answered.getOrDefault(expected, 0))));
+    text.append('\n');
     findings.forEach(finding -> text.append(finding).append("\n\n"));
     try {
       Files.createDirectories(file.getParent());

@@ -122,8 +122,7 @@ class RequestReaderTest {
   @Test
   void aWholeNumberMayHaveAPointAndNothingBehindIt() {
     Booking booking =
-        reader.read(
-            "{\"quantity\": 3.0, \"rate_minor\": 1.2e3}".getBytes(UTF_8), Booking.class);
+        reader.read("{\"quantity\": 3.0, \"rate_minor\": 1.2e3}".getBytes(UTF_8), Booking.class);
     assertThat(booking).isEqualTo(new Booking(3, 1200L, null));
     for (String other : List.of("3.5", "3000000000.0", "\"3\"", "1e400", "true")) {
       assertThat(bookingFaults("quantity", other)).as(other).isEqualTo("/quantity");
