@@ -64,7 +64,7 @@ class FullDiskIT {
     fill(ballast);
 
     int stored = 0;
-    while (stored < MOST_UNITS && put(stored, admin) == 200) {
+    while (stored < MOST_UNITS && put(stored, admin) == 201) {
       stored++;
     }
     assertThat(stored).as("the disk is full at last").isLessThan(MOST_UNITS);
@@ -79,21 +79,21 @@ class FullDiskIT {
     Files.delete(ballast);
     // another unit each time: one whose answer was lost may have been stored
     AtomicInteger next = new AtomicInteger(stored);
-    await().atMost(LIMIT).until(() -> put(next.incrementAndGet(), admin) == 200);
+    await().atMost(LIMIT).until(() -> put(next.incrementAndGet(), admin) == 201);
     assertThat(database(admin)).isEqualTo("up");
     for (int number = 0; number < stored; number++) {
       assertThat(service.get(unit(number), admin).statusCode()).isEqualTo(200);
     }
   }
 
-  /** 200 or 503 with a time to come again; nothing else. */
+  /** 201 or 503 with a time to come again; nothing else. */
   private int put(int number, String token) throws IOException {
     HttpResponse<String> answer =
         service.put(
             unit(number),
             token,
             "{\"microphone\": \"%s\", \"day_rate_minor\": 900}".formatted(HoldTraffic.MICROPHONE));
-    assertThat(answer.statusCode()).as(answer.body()).isIn(200, 503);
+    assertThat(answer.statusCode()).as(answer.body()).isIn(201, 503);
     assertThat(answer.headers().firstValue("Retry-After").isPresent())
         .isEqualTo(answer.statusCode() == 503);
     return answer.statusCode();
