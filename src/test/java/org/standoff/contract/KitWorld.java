@@ -175,7 +175,7 @@ final class KitWorld {
   }
 
   private static void succeed(Response response) {
-    assertThat(response.statusCode()).as(response.asString()).isEqualTo(200);
+    assertThat(response.statusCode()).as(response.asString()).isIn(200, 201);
   }
 
   /** Behind everything that other tests have left in the feed. */
