@@ -48,6 +48,11 @@ final class KeptDatabase implements AutoCloseable {
     watch(started.get());
   }
 
+  /** Whether it was up once, so that it is run again when it ends. */
+  boolean wasUp() {
+    return running != null;
+  }
+
   private Optional<ServerProcess> start(Logger.Level tellAt) {
     try {
       running = EmbeddedDatabase.inFolder(folder, port);

@@ -60,7 +60,7 @@ class KeptDatabaseTest {
   @Test
   void aServerThatIsKilledIsBackOnItsPortWithItsRowsHoweverOftenItHappens() throws Exception {
     keep();
-    await().atMost(LIMIT).until(() -> answer("select 'up'").equals("up"));
+    await().atMost(LIMIT).until(database::wasUp);
     try (Connection connection = connect();
         Statement statement = connection.createStatement()) {
       statement.execute("create table kept as select 42 as answer");
