@@ -153,7 +153,7 @@ class TokensOfThePackagedServiceIT {
 
     issuerAnswers = true;
     HttpResponse<String> made = following.put(house, token, TERMS);
-    assertThat(made.statusCode()).as(made.body()).isEqualTo(200);
+    assertThat(made.statusCode()).as(made.body()).isEqualTo(201);
     assertThat(following.get("/v1/microphones", token).statusCode()).isEqualTo(200);
 
     for (String forged :

@@ -30,7 +30,7 @@ import org.standoff.launch.EmbeddedDatabase;
 class TwoInstancesIT {
 
   private static final int CLIENTS = 64;
-  private static final int WISHES_OF_A_CLIENT = 12;
+  private static final int WISHES_OF_A_CLIENT = 8;
   private static final Duration LIMIT = Duration.ofMinutes(3);
 
   @TempDir static Path folder;
