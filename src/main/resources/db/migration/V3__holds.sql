@@ -76,14 +76,13 @@ create view overdue_unit as
 
 comment on view overdue_unit is 'with a desk beyond the end of their busy period: nobody knows when they come back, so they are promised to nobody';
 
--- Lets everything fall that is due, by the clock of the database, and tells whose units fell free. What somebody is
--- changing at this moment is left to the next time: waiting for it here, with a number of our own already, would put
--- its fall before that change in the feed, which is ordered by the numbers of transactions.
+-- Lets everything fall that is due, by the clock of the database, and tells whose units fell free.
 create function expire_due() returns table (house text, microphone text) language sql as $$
     with due as (
         select id from hold
         where state in ('waiting', 'tentative') and expires_at <= kit_now()
-        for update skip locked
+        order by id
+        for update
     ), fallen as (
         update hold set state = 'expired', changed_at = kit_now(), revision = revision + 1
         from due where hold.id = due.id

@@ -13,10 +13,18 @@ create index idempotency_key_by_age on idempotency_key (made_at);
 comment on table idempotency_key is 'what was answered to a request that may come again, written with its effect';
 comment on column idempotency_key.fingerprint is 'digest of the body that the key came with first';
 
+-- Where in the feed what happens now belongs. Never before the number of its own transaction: a reader keeps behind the
+-- oldest one that is still open, so none is overtaken. And never before what was committed already, which it may rest
+-- on: a transaction can have its number early and wait for another that came later.
+create function event_place() returns xid8 language sql volatile as $$
+    select greatest(
+        pg_current_xact_id(),
+        (pg_snapshot_xmax(pg_current_snapshot())::text::bigint - 1)::text::xid8)
+$$;
+
 create table event (
     id     bigint      generated always as identity primary key,
-    -- a reader keeps behind the oldest transaction that is still open, so that none is overtaken
-    tx     xid8        not null default pg_current_xact_id(),
+    tx     xid8        not null default event_place(),
     at     timestamptz not null default kit_now(),
     kind   text        not null,
     house  text,
@@ -27,7 +35,8 @@ create table event (
 
 create index event_in_order on event (tx, id);
 
-comment on table event is 'what happened, in an order that never changes: by transaction, then by number';
+comment on table event is 'what happened, in an order that never changes: by tx, then by number';
+comment on column event.tx is 'number of the transaction, or of a later one that had ended when this happened';
 comment on column event.house is 'whose kit it is about; null where it is about a hold';
 comment on column event.desk is 'who alone, beside the houses of the hold, may read it; null where everybody may';
 

@@ -8,8 +8,9 @@ import java.util.regex.Pattern;
 /**
  * A place in the feed: everything up to it is known.
  *
- * @param tx number of a transaction, as PostgreSQL counts them without ever beginning again
- * @param id number of an event of that transaction; 0 for before its first
+ * @param tx number of a transaction, as PostgreSQL counts them without ever beginning again: that
+ *     of the event, or a later one that had ended before it
+ * @param id number of an event of that place; 0 for before its first
  */
 public record EventCursor(String tx, long id) implements Comparable<EventCursor> {
 

@@ -14,10 +14,10 @@ import org.standoff.kit.Sql;
 import org.standoff.kit.Transactions;
 
 /**
- * The feed of what happened. Events are in the order of their transactions, and a reader is shown
- * only those of transactions older than every one that is still open: what commits later has a
- * later place, so whoever goes on from a cursor misses nothing, and reads the same when they read
- * again. One transaction that stays open holds the feed up, and loses nothing.
+ * The feed of what happened. What happened after something else has a later place, and a reader is
+ * shown only places before every transaction that is still open: what commits later is behind them,
+ * so whoever goes on from a cursor misses nothing, and reads the same when they read again. One
+ * transaction that stays open holds the feed up, and loses nothing.
  */
 @ApplicationScoped
 public class Events {

@@ -68,6 +68,21 @@ class EventsTest {
   }
 
   @Test
+  void whatRestsOnWhatWasCommittedComesAfterItHoweverEarlyItsTransactionBegan()
+      throws SQLException {
+    try (Connection early = open();
+        Connection late = open()) {
+      Sql.list(early, "select pg_current_xact_id()", row -> true);
+      tell(late, "cause");
+      late.commit();
+      assertThat(after(EventCursor.START).events()).as("the early one may still tell").isEmpty();
+      tell(early, "effect");
+      early.commit();
+      assertThat(kinds(after(EventCursor.START))).containsExactly("cause", "effect");
+    }
+  }
+
+  @Test
   void aTransactionThatBeganLaterIsNotShownBeforeAnEarlierOne() throws SQLException {
     List<String> seen = new ArrayList<>();
     try (Connection first = open();
