@@ -31,8 +31,6 @@ create table unit (
     unique (house, serial)
 );
 
-create index unit_by_microphone on unit (microphone, house) include (id, matched_group) where state = 'available';
-
 comment on table unit is 'one microphone with its serial number';
 comment on column unit.microphone is 'the catalogue item that describes it';
 comment on column unit.matched_group is 'units of a house with the same group were matched and leave together only';

@@ -60,8 +60,6 @@ create table hold_unit (
     constraint no_unit_twice exclude using gist (unit with =, busy with &&) where (occupies)
 );
 
--- what is busy in a period, of some microphones in some houses, without a look at each unit
-create index hold_unit_by_period on hold_unit using gist (microphone, house, busy) include (unit) where (occupies);
 -- the few that are with a desk now: what is late among them must not be promised
 create index hold_unit_away on hold_unit (unit) where (out_at is not null and in_at is null);
 

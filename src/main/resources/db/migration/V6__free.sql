@@ -4,8 +4,10 @@ create index unit_on_shelf on unit (house, microphone) include (id, matched_grou
     where state <> 'retired';
 
 -- By the end of the busy period, because what is over never matters to a question about the future: however many past
--- holds there are, none of them is looked at.
-create index hold_unit_to_come on hold_unit (house, microphone, upper(busy)) include (unit, hold, busy) where occupies;
+-- holds there are, none of them is looked at. And by its beginning, so that those that come later are passed over
+-- without being unpacked.
+create index hold_unit_to_come on hold_unit (house, microphone, upper(busy), lower(busy)) include (unit, hold, busy)
+    where occupies;
 
 create index hold_unit_of_house_to_come on hold_unit (house, upper(busy)) include (unit, hold, busy) where occupies;
 

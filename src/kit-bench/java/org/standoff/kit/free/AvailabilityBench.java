@@ -23,13 +23,18 @@ import org.standoff.kit.house.OpeningHours;
 
 /**
  * What availability costs at the database, JDBC included, with more and more holds that are over:
- * 20 houses, 500 models in each, as many units of each as asked for, a tenth of them matched pairs;
- * every fifth unit has a hold to come. Prints a table and asserts nothing.
+ * 20 houses, 500 models in each, as many units of each as asked for, two of every ten a matched
+ * pair; every fifth unit has a hold to come, both of a pair or none. Prints a table and asserts
+ * nothing.
  */
 public final class AvailabilityBench {
   private static final int HOUSES = 20;
   private static final int MODELS = 500;
   private static final int ASKED_MODELS = 50;
+
+  /** Without a factor in common with any number of units, which are round. */
+  private static final int FAR = 7919;
+
   private static final int WARM_UP = 15;
   private static final int MEASURED = 40;
   private static final int SLOW_MEASURED = 7;
@@ -62,8 +67,7 @@ public final class AvailabilityBench {
     int units = HOUSES * MODELS * unitsOfAModel;
     int toCome = units / 5;
     fillUnits();
-    fillHolds(
-        "a hold to come", 0, toCome, "now() + make_interval(days => n % 40, hours => n % 24)");
+    fillHolds(0, toCome, "now() + make_interval(days => n / 2 % 40, hours => n / 2 % 24)");
     System.out.printf(
         Locale.ROOT,
         "%,d units, %,d holds to come; median and 95th percentile in ms%n%12s %22s %22s %22s %22s%n",
@@ -78,10 +82,9 @@ public final class AvailabilityBench {
     ask(0);
     for (int over = step; over <= 2 * step; over += step) {
       fillHolds(
-          "a hold that is over",
           over - step,
           over,
-          "now() - make_interval(days => 5 + 5 * (n / %d), hours => n %% 24)".formatted(units));
+          "now() - make_interval(days => 5 + 5 * (n / %d), hours => n / 2 %% 24)".formatted(units));
       ask(over);
     }
   }
@@ -128,7 +131,7 @@ public final class AvailabilityBench {
         """
         insert into unit (house, serial, microphone, matched_group, state, day_rate_minor)
         select 'bench-' || h, 'S' || m || '-' || n, 'bench/m-' || m,
-            case when n %% 10 < 2 and n >= 10 then 'p' || m || '-' || n / 10 end,
+            case when n %% 10 in (1, 2) then 'p' || m || '-' || n / 10 end,
             case when n %% 50 = 49 then 'in-repair' else 'available' end, 500 + 100 * (n %% 3)
         from generate_series(0, %d) h, generate_series(0, %d) m, generate_series(1, %d) n
         """
@@ -138,8 +141,14 @@ public final class AvailabilityBench {
         "vacuum analyze shelf");
   }
 
-  /** Holds of one unit and two days, numbered from one figure to before another. */
-  private void fillHolds(String what, int from, int before, String begins) throws SQLException {
+  /**
+   * Holds of two days and one unit, numbered from one figure to before another. Two in a row hold
+   * neighbours, because a matched pair leaves as a whole; the next two are far away, so that pairs
+   * and single units are held as often as they are there.
+   *
+   * @param begins when hold number n begins
+   */
+  private void fillHolds(int from, int before, String begins) throws SQLException {
     execute(
         """
         create temporary table wanted as
@@ -147,9 +156,10 @@ public final class AvailabilityBench {
             from unit where house like 'bench-%%')
         select gen_random_uuid() as hold, n, u.id as unit, u.house, u.microphone, %s as begins
         from generate_series(%d, %d) n
-            join numbered u on u.at = n::bigint * %d %% (select count(*) from numbered)
+            join numbered u
+                on u.at = (n / 2::bigint * %d * 2 + n %% 2) %% (select count(*) from numbered)
         """
-            .formatted(begins, from, before - 1, what.endsWith("over") ? 1 : 5),
+            .formatted(begins, from, before - 1, FAR),
         """
         insert into hold (id, desk, reference, held_from, held_to, state, lifetime_min)
         select hold, 'bench', hold::text, begins, begins + interval '2 days',

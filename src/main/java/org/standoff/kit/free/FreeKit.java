@@ -122,52 +122,50 @@ public class FreeKit {
           .shelves(houses, Optional.of(models), period)
           .forEach(shelf -> shelves.put(shelf.model(), shelf));
       List<FreeReport.LineAtHouse> found = new ArrayList<>();
+      Map<HouseTerms, List<Integer>> shortAt = new LinkedHashMap<>();
       for (int i = 0; i < lines.size(); i++) {
         for (HouseTerms house : houses) {
           WantedLine line = lines.get(i);
           Model model = new Model(house.id(), line.microphone());
-          found.add(
-              new FreeReport.LineAtHouse(
-                  i,
-                  line,
-                  house,
-                  shelves.getOrDefault(model, Shelf.empty(model)),
-                  List.of(),
-                  Optional.empty()));
+          Shelf shelf = shelves.getOrDefault(model, Shelf.empty(model));
+          FreeReport.LineAtHouse one =
+              new FreeReport.LineAtHouse(i, line, house, shelf, List.of(), Optional.empty());
+          if (!one.enough()) {
+            shortAt.computeIfAbsent(house, any -> new ArrayList<>()).add(found.size());
+          }
+          found.add(one);
         }
       }
-      explainShort(found);
       Map<HouseTerms, List<WantedLine>> shortLines = new LinkedHashMap<>();
-      for (FreeReport.LineAtHouse one : found) {
-        if (!one.enough()) {
-          shortLines.computeIfAbsent(one.house(), house -> new ArrayList<>()).add(one.wanted());
-        }
+      for (Map.Entry<HouseTerms, List<Integer>> places : shortAt.entrySet()) {
+        explain(found, places.getKey(), places.getValue());
+        shortLines.put(
+            places.getKey(),
+            places.getValue().stream().map(place -> found.get(place).wanted()).toList());
       }
       List<Shelf> others = beside(snapshot, shortLines, period, alternatives);
       return new FreeReport(snapshot.revision(), snapshot.now(), found, others);
     }
 
-    /** Puts in the place of each short line one that says when it is short and when it is not. */
-    private void explainShort(List<FreeReport.LineAtHouse> found) throws SQLException {
-      Instant horizon = period.from().plus(HORIZON);
-      for (HouseTerms house : houses) {
-        Set<String> models =
-            found.stream()
-                .filter(one -> isShort(one, house))
-                .map(one -> one.wanted().microphone())
-                .collect(Collectors.toSet());
-        if (!models.isEmpty()) {
-          Period last =
-              new Handover(house).busy(new Period(horizon, horizon.plus(period.length())));
-          Map<String, List<ShelfDiary.UnitDiary>> diaries =
-              snapshot.diaries(house, models, new Period(period.from(), last.to()));
-          found.replaceAll(one -> isShort(one, house) ? explained(one, diaries, horizon) : one);
-        }
+    /**
+     * Puts in the place of each short line of a house one that says when it is short and when not.
+     */
+    private void explain(List<FreeReport.LineAtHouse> found, HouseTerms house, List<Integer> places)
+        throws SQLException {
+      List<Integer> known =
+          places.stream().filter(place -> found.get(place).shelf().unitCount() > 0).toList();
+      if (known.isEmpty()) {
+        return;
       }
-    }
-
-    private static boolean isShort(FreeReport.LineAtHouse one, HouseTerms house) {
-      return one.house().equals(house) && !one.enough() && one.shelf().unitCount() > 0;
+      Set<String> models =
+          known.stream()
+              .map(place -> found.get(place).wanted().microphone())
+              .collect(Collectors.toSet());
+      Instant horizon = period.from().plus(HORIZON);
+      Period last = new Handover(house).busy(new Period(horizon, horizon.plus(period.length())));
+      Map<String, List<ShelfDiary.UnitDiary>> diaries =
+          snapshot.diaries(house, models, new Period(period.from(), last.to()));
+      known.forEach(place -> found.set(place, explained(found.get(place), diaries, horizon)));
     }
 
     private FreeReport.LineAtHouse explained(

@@ -24,18 +24,28 @@ import org.standoff.kit.house.HouseTerms;
  */
 final class KitSnapshot {
 
-  private static final String BEGIN = "set transaction isolation level repeatable read, read only";
+  /** Compiling a statement, as some servers do for what they think dear, takes longer than it. */
+  private static final String BEGIN =
+      "set transaction isolation level repeatable read, read only; set local jit = off";
 
   private static final String SHELVES =
       """
-      select s.house, s.microphone, s.unit_count, s.in_repair_count, s.loose_rates, s.loose_counts,
-          s.group_rates, s.group_counts,
-          (select count(distinct o.unit) from overdue_unit o join unit u on u.id = o.unit
-           where o.house = s.house and o.microphone = s.microphone
-             and u.state <> 'retired')::integer as overdue_count
-      from unnest(?) as a (house) join shelf s on s.house = a.house
-      where true %s
-      order by s.house, s.microphone
+      select house, microphone, unit_count, in_repair_count,
+          array_to_string(loose_rates, ' ') as loose_rates,
+          array_to_string(loose_counts, ' ') as loose_counts,
+          array_to_string(group_rates, ' ') as group_rates,
+          array_to_string(group_counts, ' ') as group_counts
+      from shelf
+      where house = any (?) %s
+      order by house, microphone
+      """;
+
+  private static final String OVERDUE =
+      """
+      select o.house, o.microphone, count(distinct o.unit)::integer as overdue_count
+      from overdue_unit o join unit u on u.id = o.unit and u.state <> 'retired'
+      where o.house = any (?) %s
+      group by o.house, o.microphone
       """;
 
   private static final String TAKEN =
@@ -49,33 +59,34 @@ final class KitSnapshot {
           from asked a join hold_unit b on b.house = a.house
           where b.occupies and upper(b.busy) > ? and lower(b.busy) < a.needed_to
               and not exists (select from fallen where fallen.id = b.hold) %1$s
-          union
+          union all
           select o.unit from asked a join overdue_unit o on o.house = a.house where true %2$s
       ), lost as materialized (
-          -- one by one: far fewer are taken than the planner thinks, and it would read all units
-          select u.house, u.microphone, u.matched_group, u.day_rate_minor, u.state
-          from taken cross join lateral (select * from unit where id = taken.unit offset 0) as u
+          -- not a join: far fewer are taken than the planner thinks, and it would read all units
+          select house, microphone, matched_group, day_rate_minor, state
+          from unit where id = any (array(select unit from taken))
       )
       select house, microphone, false as grouped, day_rate_minor::text as rates,
           count(*)::integer as lost_count
       from lost where matched_group is null and state = 'available'
       group by house, microphone, day_rate_minor
       union all
-      select w.house, w.microphone, true, g.rates, count(*)::integer
-      from (select distinct house, microphone, matched_group
-            from lost where matched_group is not null and state <> 'retired') as w
-          cross join lateral (
-              select string_agg(u.day_rate_minor::text, ',' order by u.day_rate_minor) as rates,
-                  bool_and(u.state = 'available') as is_whole
-              from unit u
-              where u.house = w.house and u.microphone = w.microphone
-                  and u.matched_group = w.matched_group and u.state <> 'retired') as g
-      where g.is_whole
-      group by w.house, w.microphone, g.rates
+      select house, microphone, true, rates, count(*)::integer
+      from (select u.house, u.microphone,
+                string_agg(u.day_rate_minor::text, ',' order by u.day_rate_minor) as rates
+            from (select distinct house, microphone, matched_group
+                  from lost where matched_group is not null and state <> 'retired') as g
+                join unit u on u.house = g.house and u.microphone = g.microphone
+                    and u.matched_group = g.matched_group and u.state <> 'retired'
+            group by u.house, u.microphone, u.matched_group
+            having bool_and(u.state = 'available')) as whole
+      group by house, microphone, rates
       """;
 
   private static final String ALL_SHELVES = SHELVES.formatted("");
-  private static final String SOME_SHELVES = SHELVES.formatted("and s.microphone = any (?)");
+  private static final String SOME_SHELVES = SHELVES.formatted("and microphone = any (?)");
+  private static final String ALL_OVERDUE = OVERDUE.formatted("");
+  private static final String SOME_OVERDUE = OVERDUE.formatted("and o.microphone = any (?)");
   private static final String ALL_TAKEN = TAKEN.formatted("", "");
   private static final String SOME_TAKEN =
       TAKEN.formatted("and b.microphone = any (?)", "and o.microphone = any (?)");
@@ -147,13 +158,20 @@ final class KitSnapshot {
     Instant[] neededTo =
         houses.stream().map(house -> new Handover(house).busy(period).to()).toArray(Instant[]::new);
     Optional<String[]> models = microphones.map(names -> names.toArray(String[]::new));
+    Object[] where = Stream.concat(Stream.<Object>of((Object) ids), models.stream()).toArray();
     ShelfCounts counts = new ShelfCounts();
     Sql.list(
             connection,
             models.isPresent() ? SOME_SHELVES : ALL_SHELVES,
             ShelfCounts.Counted::read,
-            Stream.concat(Stream.<Object>of((Object) ids), models.stream()).toArray())
+            where)
         .forEach(counts::add);
+    Sql.list(
+            connection,
+            models.isPresent() ? SOME_OVERDUE : ALL_OVERDUE,
+            ShelfCounts.Overdue::read,
+            where)
+        .forEach(counts::miss);
     Sql.list(
             connection,
             models.isPresent() ? SOME_TAKEN : ALL_TAKEN,

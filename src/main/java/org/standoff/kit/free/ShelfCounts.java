@@ -4,6 +4,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +17,6 @@ final class ShelfCounts {
   /**
    * What a house has of a model, busy or not.
    *
-   * @param overdueCount units among them that should be back
    * @param loose available units that belong to no group, by rate
    * @param groups available groups, by the rates of their units
    */
@@ -24,7 +24,6 @@ final class ShelfCounts {
       Model model,
       int unitCount,
       int inRepairCount,
-      int overdueCount,
       Map<String, Integer> loose,
       Map<String, Integer> groups) {
 
@@ -33,19 +32,34 @@ final class ShelfCounts {
           modelOf(row),
           row.getInt("unit_count"),
           row.getInt("in_repair_count"),
-          row.getInt("overdue_count"),
           counts(row, "loose"),
           counts(row, "group"));
     }
 
     private static Map<String, Integer> counts(ResultSet row, String kind) throws SQLException {
-      Object[] rates = (Object[]) row.getArray(kind + "_rates").getArray();
-      Object[] counts = (Object[]) row.getArray(kind + "_counts").getArray();
+      List<String> rates = words(row.getString(kind + "_rates"));
+      List<String> counts = words(row.getString(kind + "_counts"));
       Map<String, Integer> read = new LinkedHashMap<>();
-      for (int i = 0; i < rates.length; i++) {
-        read.put(String.valueOf(rates[i]), (Integer) counts[i]);
+      for (int i = 0; i < rates.size(); i++) {
+        read.put(rates.get(i), Integer.valueOf(counts.get(i)));
       }
       return read;
+    }
+
+    private static List<String> words(String text) {
+      return text.isEmpty() ? List.of() : List.of(text.split(" "));
+    }
+  }
+
+  /**
+   * Units that should be back.
+   *
+   * @param count how many
+   */
+  record Overdue(Model model, int count) {
+
+    static Overdue read(ResultSet row) throws SQLException {
+      return new Overdue(modelOf(row), row.getInt("overdue_count"));
     }
   }
 
@@ -68,9 +82,14 @@ final class ShelfCounts {
   }
 
   private final Map<Model, Counted> shelves = new LinkedHashMap<>();
+  private final Map<Model, Integer> overdue = new HashMap<>();
 
   void add(Counted counted) {
     shelves.put(counted.model(), counted);
+  }
+
+  void miss(Overdue units) {
+    overdue.put(units.model(), units.count());
   }
 
   void take(Taken taken) {
@@ -81,10 +100,10 @@ final class ShelfCounts {
 
   /** In the order in which they were added. */
   List<Shelf> shelves() {
-    return shelves.values().stream().map(ShelfCounts::shelf).toList();
+    return shelves.values().stream().map(this::shelf).toList();
   }
 
-  private static Shelf shelf(Counted counted) {
+  private Shelf shelf(Counted counted) {
     List<Shelf.Loose> loose = new ArrayList<>();
     counted
         .loose()
@@ -109,7 +128,7 @@ final class ShelfCounts {
         counted.model(),
         counted.unitCount(),
         counted.inRepairCount(),
-        counted.overdueCount(),
+        overdue.getOrDefault(counted.model(), 0),
         loose,
         groups);
   }
