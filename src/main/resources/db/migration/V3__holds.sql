@@ -3,8 +3,9 @@ create extension if not exists btree_gist;
 -- The one place that tells the time; a test may put another in its place.
 create function kit_now() returns timestamptz language sql stable as 'select statement_timestamp()';
 
--- whether all of a group is free is asked for every group that might leave
-create index unit_in_group on unit (house, matched_group) where matched_group is not null;
+-- whether all of a group is free is asked for every group that might leave, and of which kind it is for each that left
+create index unit_in_group on unit (house, matched_group, microphone) include (day_rate_minor, state)
+    where matched_group is not null and state <> 'retired';
 
 create table hold (
     id           uuid        primary key,

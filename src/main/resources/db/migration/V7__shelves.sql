@@ -18,10 +18,6 @@ comment on column shelf.loose_counts is 'how many of each rate';
 comment on column shelf.group_rates is 'rates of the units of groups that are available as a whole, as 1000,1000';
 comment on column shelf.group_counts is 'how many groups of each such kind';
 
--- of which kind a group is that a hold takes away
-create index unit_of_group on unit (house, microphone, matched_group) include (day_rate_minor, state)
-    where matched_group is not null and state <> 'retired';
-
 -- Counts shelves anew. Others who change units of these houses wait, as they do for the whole kit of a house.
 create function count_shelves(houses text[], microphones text[]) returns void language plpgsql as $$
 begin

@@ -162,15 +162,17 @@ public class Stock {
     if (group == null) {
       return;
     }
-    Unit.<Unit>find("house = ?1 and matchedGroup = ?2 order by serial", house, group).stream()
-        .map(unit -> unit.stored().unit())
-        .filter(other -> other.state() != UnitState.RETIRED)
-        .filter(other -> !other.serial().equals(wanted.serial()))
-        .filter(other -> !other.microphone().equals(wanted.microphone()))
-        .findFirst()
+    Unit.<Unit>find(
+            "house = ?1 and matchedGroup = ?2 and state <> 'retired' and serial <> ?3"
+                + " and microphone <> ?4 order by serial",
+            house,
+            group,
+            wanted.serial(),
+            wanted.microphone())
+        .firstResultOptional()
         .ifPresent(
             other -> {
-              throw new FaultyKit(List.of(KitCheck.otherMicrophone(0, wanted, other.microphone())));
+              throw new FaultyKit(List.of(KitCheck.otherMicrophone(0, wanted, other.microphone)));
             });
   }
 
