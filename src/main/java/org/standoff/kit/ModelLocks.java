@@ -14,8 +14,9 @@ public final class ModelLocks {
   private ModelLocks() {}
 
   /**
-   * Waits until the models are this transaction's, and keeps them to its end. Rows of holds are
-   * locked before, never after, unless without waiting.
+   * Waits until the models are this transaction's, and keeps them to its end. Rows of holds that
+   * have units are locked before, never after; rows of those that wait in line are locked after,
+   * and whoever locked one asks for no more models.
    */
   public static void take(Connection connection, Collection<Model> models) throws SQLException {
     if (models.isEmpty()) {

@@ -15,6 +15,13 @@ import javax.sql.DataSource;
 @ApplicationScoped
 public class Transactions {
 
+  /**
+   * Expressions that open every change: who makes it, for the audit, and how long it waits for what
+   * others have locked. The actor is their one parameter.
+   */
+  public static final String SIGN =
+      "set_config('standoff.actor', ?, true), set_config('lock_timeout', '10s', true)";
+
   private final DataSource dataSource;
   private final SchemaMigration migration;
 
@@ -81,8 +88,7 @@ public class Transactions {
   }
 
   private static String sign(Connection connection, Caller caller) throws SQLException {
-    try (PreparedStatement sign =
-        connection.prepareStatement("select set_config('standoff.actor', ?, true)")) {
+    try (PreparedStatement sign = connection.prepareStatement("select " + SIGN)) {
       sign.setString(1, caller.subject());
       sign.executeQuery().close();
     }

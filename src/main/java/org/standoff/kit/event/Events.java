@@ -12,6 +12,7 @@ import org.standoff.kit.Caller;
 import org.standoff.kit.Role;
 import org.standoff.kit.Sql;
 import org.standoff.kit.Transactions;
+import org.standoff.kit.hold.Expiry;
 
 /**
  * The feed of what happened. What happened after something else has a later place, and a reader is
@@ -38,9 +39,11 @@ public class Events {
       """;
 
   private final Transactions transactions;
+  private final Expiry expiry;
 
-  Events(Transactions transactions) {
+  Events(Transactions transactions, Expiry expiry) {
     this.transactions = transactions;
+    this.expiry = expiry;
   }
 
   private record Looked(Event event, boolean seen) {}
@@ -50,6 +53,8 @@ public class Events {
    * everybody what houses did with their kit; a desk its own holds; a house those on its units.
    */
   public Feed after(Optional<Caller> caller, EventCursor cursor, int most) {
+    // whoever only follows the feed is to hear what fell without anybody's asking for it
+    expiry.settleIfDue();
     List<Looked> looked =
         transactions.statements(connection -> read(connection, caller, cursor, most));
     List<Event> seen = new ArrayList<>();

@@ -46,9 +46,7 @@ public class DeskSteps {
         supposed,
         (connection, now, hold) -> {
           HeldRow.mustTake(hold, HoldStep.CONFIRM, "Only a tentative hold can be confirmed.");
-          if (hold.expiresAt().filter(due -> !due.isAfter(now)).isPresent()) {
-            throw new StepRefused(HoldState.EXPIRED, "The hold has just expired.");
-          }
+          Instant certain = mustStand(connection, hold);
           Sql.change(
               connection,
               """
@@ -56,7 +54,7 @@ public class DeskSteps {
                   revision = revision + 1
               where id = ?
               """,
-              now,
+              certain,
               id);
         });
   }
@@ -74,7 +72,7 @@ public class DeskSteps {
         (connection, now, hold) -> {
           HeldRow.mustTake(
               hold, HoldStep.RELEASE, "Only a hold that nobody collected can be released.");
-          List<Model> freed = hold.state() == HoldState.WAITING ? List.of() : models(hold);
+          List<Model> freed = hold.state() == HoldState.WAITING ? List.of() : hold.models();
           ModelLocks.take(connection, freed);
           Sql.change(
               connection,
@@ -104,8 +102,27 @@ public class DeskSteps {
         supposed,
         (connection, now, hold) -> {
           HeldRow.mustTake(hold, HoldStep.EXTEND, "A hold that is over can't be extended.");
-          extend(connection, now, hold, to);
+          extend(connection, mustStand(connection, hold), hold, to);
         });
+  }
+
+  /**
+   * Keeps the units of a hold as they are to the end of the transaction, and then looks at the
+   * clock: whoever would take them away does so before, and this hold has expired by then, or
+   * afterwards, and finds what was decided here. A hold that waits has no units to keep.
+   *
+   * @return the moment from which that is so
+   * @throws StepRefused where the hold fell meanwhile
+   */
+  private static Instant mustStand(Connection connection, Hold hold) throws SQLException {
+    if (hold.state() != HoldState.WAITING) {
+      ModelLocks.take(connection, hold.models());
+    }
+    Instant now = KitClock.now(connection);
+    if (hold.expiresAt().filter(due -> !due.isAfter(now)).isPresent()) {
+      throw new StepRefused(HoldState.EXPIRED, "The hold has just expired.");
+    }
+    return now;
   }
 
   private void extend(Connection connection, Instant now, Hold hold, Instant to)
@@ -120,7 +137,6 @@ public class DeskSteps {
     HoldPeriods.check(longer, now);
     List<WantedLine> lines = hold.lines().stream().map(HeldLine::wanted).toList();
     Map<String, Handover> houses = handovers.forReturn(lines, to);
-    ModelLocks.take(connection, models(hold));
     Map<String, Period> busy = new TreeMap<>(Handovers.busy(houses, longer));
     String[] names = busy.keySet().toArray(String[]::new);
     Instant[] ends = busy.values().stream().map(Period::to).toArray(Instant[]::new);
@@ -161,7 +177,7 @@ public class DeskSteps {
         hold.id());
     if (hold.state() == HoldState.OUT) {
       // units that were late have a known end again, so who wants them afterwards can have them
-      secondHolds.moveUp(connection, models(hold));
+      secondHolds.moveUp(connection, hold.models());
     }
   }
 
@@ -176,9 +192,5 @@ public class DeskSteps {
           step.take(connection, now, hold);
           return HeldRow.seen(connection, caller, id);
         });
-  }
-
-  private static List<Model> models(Hold hold) {
-    return hold.lines().stream().map(line -> line.wanted().model()).distinct().toList();
   }
 }

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import org.standoff.kit.Model;
 import org.standoff.kit.Sql;
+import org.standoff.kit.Transactions;
 
 /**
  * Lets fall what is due, by the clock of the database, and gives what falls free to those who wait.
@@ -47,13 +48,15 @@ public class Expiry {
   void settle() {
     attempts.run(
         connection -> {
-          Sql.list(connection, "select set_config('standoff.actor', ?, true)", row -> true, CLOCK);
+          Sql.list(connection, "select " + Transactions.SIGN, row -> true, CLOCK);
           List<Model> freed =
               Sql.list(
                   connection,
                   "select house, microphone from expire_due()",
                   row -> new Model(row.getString("house"), row.getString("microphone")));
           secondHolds.moveUp(connection, freed);
+          // only now: whoever has locked a waiting hold waits for no model any more
+          Sql.list(connection, "select expire_waiting()", row -> true);
           Sql.change(
               connection,
               """

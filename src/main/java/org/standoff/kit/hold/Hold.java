@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.standoff.kit.Caller;
+import org.standoff.kit.Model;
 import org.standoff.kit.Period;
 
 /**
@@ -41,6 +42,11 @@ public record Hold(
   /** All its units, line by line. */
   public Stream<HeldUnit> units() {
     return lines.stream().flatMap(line -> line.units().stream());
+  }
+
+  /** The models of its lines. */
+  List<Model> models() {
+    return lines.stream().map(line -> line.wanted().model()).distinct().toList();
   }
 
   /**

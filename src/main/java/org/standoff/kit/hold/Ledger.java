@@ -6,6 +6,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Optional;
 import org.standoff.kit.Sql;
+import org.standoff.kit.Transactions;
 
 /**
  * Every change of holds goes through here: what is due falls first, then the change has a
@@ -15,11 +16,7 @@ import org.standoff.kit.Sql;
 class Ledger {
 
   private static final String BEGIN =
-      """
-      select set_config('standoff.actor', ?, true), set_config('lock_timeout', '10s', true),
-          kit_now() as now, %s as due
-      """
-          .formatted(Expiry.IS_DUE);
+      "select %s, kit_now() as now, %s as due".formatted(Transactions.SIGN, Expiry.IS_DUE);
 
   private final Attempts attempts;
   private final Expiry expiry;

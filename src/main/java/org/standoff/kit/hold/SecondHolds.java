@@ -3,12 +3,12 @@ package org.standoff.kit.hold;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
 import org.standoff.kit.Model;
 import org.standoff.kit.ModelLocks;
-import org.standoff.kit.Sql;
 
 /** The holds that wait in line, and how they move up. */
 @ApplicationScoped
@@ -33,17 +33,33 @@ public class SecondHolds {
     }
     ModelLocks.take(connection, freed);
     for (Hold hold : waitingFor(connection, freed)) {
-      ModelLocks.take(
-          connection, hold.lines().stream().map(line -> line.wanted().model()).toList());
-      List<WantedLine> lines = hold.lines().stream().map(HeldLine::wanted).toList();
-      Promise promise = Promise.seek(connection, lines, handovers.busy(lines, hold.period()));
-      if (promise.isWhole()) {
-        HoldRows.promise(connection, hold, promise, now(connection));
+      ModelLocks.take(connection, hold.models());
+      if (seek(connection, hold).isWhole()) {
+        give(connection, hold.id());
       }
     }
   }
 
-  /** Those that somebody else is about to change are left to them. */
+  /**
+   * Waits for whoever is changing the hold: were it left to them, and they failed, nobody would
+   * come back to it. What they made of it is what is looked at.
+   */
+  private void give(Connection connection, UUID id) throws SQLException {
+    Optional<Hold> hold =
+        HoldRows.lock(connection, id).filter(now -> now.state() == HoldState.WAITING);
+    if (hold.isPresent()) {
+      Promise promise = seek(connection, hold.get());
+      if (promise.isWhole()) {
+        HoldRows.promise(connection, hold.get(), promise, KitClock.now(connection));
+      }
+    }
+  }
+
+  private Promise seek(Connection connection, Hold hold) throws SQLException {
+    List<WantedLine> lines = hold.lines().stream().map(HeldLine::wanted).toList();
+    return Promise.seek(connection, lines, handovers.busy(lines, hold.period()));
+  }
+
   private static List<Hold> waitingFor(Connection connection, Collection<Model> freed)
       throws SQLException {
     return HoldRows.list(
@@ -55,14 +71,8 @@ public class SecondHolds {
                 on l.house = f.house and l.microphone = f.microphone
             where l.hold = hold.id)
         order by made_at, id
-        for update skip locked
         """,
         freed.stream().map(Model::house).toArray(String[]::new),
         freed.stream().map(Model::microphone).toArray(String[]::new));
-  }
-
-  private static Instant now(Connection connection) throws SQLException {
-    return Sql.first(connection, "select kit_now() as now", row -> Sql.instant(row, "now"))
-        .orElseThrow();
   }
 }

@@ -57,12 +57,22 @@ class ClockStepTest {
     kit = new OwnKit();
     kit.house("quay", Duration.ofHours(1));
     kit.units("quay", "core/a", 1);
-    events = new Events(kit.service.transactions);
+    events = new Events(kit.service.transactions, kit.service.expiry);
   }
 
   @AfterEach
   void tearDown() {
     kit.close();
+  }
+
+  @Test
+  void whoOnlyFollowsTheFeedIsToldWhatFell() {
+    Hold hold = kit.hold(DESK, wish("r", period(5, 9), ONE));
+    kit.clockAt(Duration.ofHours(2));
+    assertThat(events.after(Optional.of(DESK), EventCursor.START, 10).events())
+        .filteredOn(event -> event.hold().equals(Optional.of(hold.id())))
+        .extracting(Event::kind)
+        .containsExactly("hold-tentative", "hold-expired");
   }
 
   @Test

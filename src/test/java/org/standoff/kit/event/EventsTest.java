@@ -12,9 +12,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.standoff.fixture.OwnDatabase;
 import org.standoff.kit.Caller;
-import org.standoff.kit.PlainTransactions;
 import org.standoff.kit.Sql;
 import org.standoff.kit.hold.Callers;
+import org.standoff.kit.hold.Instance;
+import org.standoff.kit.house.FixedHouses;
 
 class EventsTest {
 
@@ -24,7 +25,8 @@ class EventsTest {
   @BeforeEach
   void setUp() {
     database = OwnDatabase.make();
-    events = new Events(new PlainTransactions(database.pool(2)));
+    Instance service = new Instance(database.pool(2), new FixedHouses());
+    events = new Events(service.transactions, service.expiry);
   }
 
   @AfterEach

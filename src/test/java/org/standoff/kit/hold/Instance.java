@@ -13,13 +13,14 @@ public final class Instance {
   public final HouseSteps house;
   public final Diary diary;
   public final SecondHolds secondHolds;
+  public final Expiry expiry;
 
   public Instance(DataSource connections, Houses houses) {
     transactions = new PlainTransactions(connections);
     Attempts attempts = new Attempts(transactions);
     Handovers handovers = new Handovers(houses);
     secondHolds = new SecondHolds(handovers);
-    Expiry expiry = new Expiry(attempts, secondHolds);
+    expiry = new Expiry(attempts, secondHolds);
     Ledger ledger = new Ledger(attempts, expiry);
     holds = new Holds(ledger, attempts, expiry, handovers);
     desk = new DeskSteps(ledger, handovers, secondHolds);
