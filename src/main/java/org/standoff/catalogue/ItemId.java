@@ -17,6 +17,10 @@ public record ItemId(String pack, String item) implements Comparable<ItemId> {
       "lower-case letters, digits and single hyphens, at most 64 characters";
 
   private static final int LONGEST_PART = 64;
+
+  /** Characters of the longest id: two parts and the slash. */
+  public static final int LONGEST = 2 * LONGEST_PART + 1;
+
   private static final Pattern PART = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
   private static final Comparator<ItemId> ORDER =
       Comparator.comparing(ItemId::pack).thenComparing(ItemId::item);

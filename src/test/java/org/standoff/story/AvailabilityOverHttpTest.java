@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.common.TestResourceScope;
 import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.time.Duration;
 import java.time.Instant;
@@ -125,6 +126,20 @@ class AvailabilityOverHttpTest {
     assertThat(untilSunday.at("/houses/0/returned").asText()).isEqualTo("refused");
     assertThat(untilSunday.at("/houses/0/possible").asBoolean()).isFalse();
     assertThat(untilSunday.at("/fewest_houses/parts/0/house").asText()).isEqualTo(houses.vennick());
+  }
+
+  @ParameterizedTest(name = "at {0}")
+  @CsvSource({
+    "/microphone, {\"microphone\": \"core/\\u0000\"}",
+    "/lines/0/microphone, {\"lines\": [{\"microphone\": \"\\u0000\"}]}",
+    "/houses/0, '{\"microphone\": \"core/kick\", \"houses\": [\"\\u001f\"]}'"
+  })
+  void aNameWithControlCharactersIsToldWhereItStands(String pointer, String beside) {
+    String period = "\"from\": \"" + FRIDAY + "\", \"to\": \"2027-06-14T11:00:00+02:00\", ";
+    Response refused = Ask.post("/v1/availability", beside.replaceFirst("\\{", "{" + period));
+    assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(400);
+    assertThat(refused.jsonPath().getString("errors[0].pointer")).isEqualTo(pointer);
+    assertThat(refused.jsonPath().getString("errors[0].code")).isEqualTo("WRONG_FORM");
   }
 
   @Test

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.standoff.acoustics.Dynamic;
 import org.standoff.answers.Coordinates;
 import org.standoff.answers.ToldLevel;
+import org.standoff.catalogue.ItemId;
 
 /** How a player of the ensemble plays, where it is not as the ensemble says. */
 @Schema(description = "How a player of the ensemble plays, where it is not as the ensemble says")
@@ -18,7 +19,7 @@ public record Playing(
     @Schema(
             description = "Which of the player's sources; the first where left out",
             examples = "core/drum-kit")
-        @Size(max = 129)
+        @Size(max = ItemId.LONGEST)
         @Nullable String source,
     @Schema(
             description = "Placement whose radiator and spectrum count; the first that has a law",

@@ -3,9 +3,12 @@ package org.standoff.answers.kit;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
+import org.standoff.catalogue.ItemId;
+import org.standoff.kit.Texts;
 import org.standoff.kit.free.WantedLine;
 
 /** Units of one model that are wanted. */
@@ -13,7 +16,8 @@ import org.standoff.kit.free.WantedLine;
 public record AskedLine(
     @Schema(description = "Id of the model", examples = "boathouse/sdc-omni-1")
         @NotNull
-        @Size(max = 129)
+        @Size(max = ItemId.LONGEST)
+        @Pattern(regexp = Texts.ONE_LINE)
         String microphone,
     @Schema(description = "How many units; 1 where left out", examples = "2") @Min(1) @Max(50)
         @Nullable Integer quantity,

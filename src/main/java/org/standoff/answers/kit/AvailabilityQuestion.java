@@ -4,11 +4,14 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.time.Instant;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
+import org.standoff.catalogue.ItemId;
+import org.standoff.kit.Texts;
 
 /** Is it free? The record is flat for one model, because scripts ask it as a query string. */
 @Schema(
@@ -17,7 +20,8 @@ import org.jspecify.annotations.Nullable;
             + " of one model share what there is.")
 public record AvailabilityQuestion(
     @Schema(description = "One model; this or lines", examples = "boathouse/sdc-omni-1")
-        @Size(max = 129)
+        @Size(max = ItemId.LONGEST)
+        @Pattern(regexp = Texts.ONE_LINE)
         @Nullable String microphone,
     @Schema(description = "How many units of the one model; 1 where left out", examples = "2")
         @Min(1)
@@ -45,7 +49,7 @@ public record AvailabilityQuestion(
                 "Ids of the houses, at most 20, in the order of preference; all where left out",
             examples = "[\"ostrel-hire\", \"vennick-loan-store\"]")
         @Size(min = 1, max = 20)
-        @Nullable List<@NotNull @Size(max = 64) String> houses,
+        @Nullable List<@NotNull @Size(max = 64) @Pattern(regexp = Texts.ONE_LINE) String> houses,
     @Schema(
             description =
                 "How many substitutes to name where a house is short of a line; 3 where left out,"

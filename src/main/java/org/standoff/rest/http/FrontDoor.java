@@ -76,7 +76,7 @@ public class FrontDoor {
           request,
           ProblemType.UNSUPPORTED_MEDIA_TYPE,
           ProblemType.UNSUPPORTED_MEDIA_TYPE.meaning());
-    } else if (!request.request().path().startsWith(LIMITED) || admitted(request)) {
+    } else if (!request.normalizedPath().startsWith(LIMITED) || admitted(request)) {
       if (type == null && hasBody(request)) {
         // as RFC 9110, 8.3 allows; the framework would take it for whatever it finds first
         request.request().headers().set(HttpHeaders.CONTENT_TYPE, MediaType.APPLICATION_JSON);

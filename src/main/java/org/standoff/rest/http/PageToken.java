@@ -9,7 +9,7 @@ import java.util.Optional;
  * callers.
  *
  * @param filter fingerprint of the filter that the list was made with
- * @param after key of the last item that was given
+ * @param after key of the last item that was given; no control characters, or it is not ours
  */
 record PageToken(int filter, String after) {
 
@@ -26,7 +26,7 @@ record PageToken(int filter, String after) {
     try {
       String plain = new String(Base64.getUrlDecoder().decode(text), StandardCharsets.UTF_8);
       String[] parts = plain.split(SEPARATOR, 2);
-      return parts.length == 2
+      return parts.length == 2 && parts[1].chars().noneMatch(Character::isISOControl)
           ? Optional.of(new PageToken(Integer.parseUnsignedInt(parts[0], 16), parts[1]))
           : Optional.empty();
     } catch (IllegalArgumentException notOurs) {

@@ -80,10 +80,14 @@ public class DiaryResource {
 
   private static Instant moment(String key) {
     try {
-      return Instant.parse(key);
+      Instant moment = Instant.parse(key);
+      if (AskedTimes.outsideInQuery(moment, PageRequest.TOKEN).isEmpty()) {
+        return moment;
+      }
     } catch (DateTimeParseException notOurs) {
-      throw new InvalidRequest(
-          Fault.ofParameter(PageRequest.TOKEN, FaultCode.WRONG_FORM, "This token is not ours."));
+      // told below
     }
+    throw new InvalidRequest(
+        Fault.ofParameter(PageRequest.TOKEN, FaultCode.WRONG_FORM, "This token is not ours."));
   }
 }

@@ -6,6 +6,8 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.standoff.catalogue.ItemId;
+import org.standoff.kit.Texts;
 import org.standoff.kit.hold.WantedLine;
 
 /**
@@ -25,7 +27,7 @@ public record HoldLineTold(
         String house,
     @Schema(description = "Id of the catalogue item", examples = "boathouse/sdc-omni-1")
         @NotNull
-        @Size(max = 129)
+        @Size(max = ItemId.LONGEST)
         @Pattern(regexp = Texts.ONE_LINE)
         String microphone,
     @Schema(description = "How many units; 1 where left out", examples = "2") @Min(1) @Max(50)

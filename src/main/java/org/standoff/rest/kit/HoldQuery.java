@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.standoff.kit.Texts;
 import org.standoff.kit.hold.HoldSearch;
 import org.standoff.kit.hold.HoldState;
 import org.standoff.rest.problem.Fault;

@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.standoff.kit.Texts;
 import org.standoff.kit.hold.HoldWish;
 
 /**

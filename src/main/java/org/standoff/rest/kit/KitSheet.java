@@ -18,7 +18,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.standoff.catalogue.ItemId;
 import org.standoff.catalogue.NearMiss;
+import org.standoff.kit.Texts;
 import org.standoff.kit.stock.KitCheck;
 import org.standoff.kit.stock.KitFault;
 import org.standoff.kit.stock.KitUnit;
@@ -52,6 +54,7 @@ final class KitSheet {
   private static final int HEADER_ROW = 1;
   private static final int LONGEST_CELL = 10_000;
   private static final Pattern NAME = Pattern.compile(KitUnit.NAME);
+  private static final Pattern ONE_LINE = Pattern.compile(Texts.ONE_LINE);
   private static final Pattern NOTE_TEXT = Pattern.compile(Texts.LINES);
   private static final Pattern WHOLE_NUMBER = Pattern.compile("\\d{1,10}");
 
@@ -231,11 +234,15 @@ final class KitSheet {
       faults.add(
           Fault.inRow(row, MICROPHONE, FaultCode.MISSING, "A unit has a microphone.")
               .allowed("an id from /v1/microphones"));
-    } else if (text.length() > UnitTold.LONGEST_ID) {
+    } else if (text.length() > ItemId.LONGEST) {
       faults.add(
           Fault.inRow(row, MICROPHONE, FaultCode.WRONG_LENGTH, "No id is as long as this.")
               .found(text)
-              .allowed("at most " + UnitTold.LONGEST_ID + " characters"));
+              .allowed("at most " + ItemId.LONGEST + " characters"));
+    } else if (!ONE_LINE.matcher(text).matches()) {
+      faults.add(
+          Fault.inRow(row, MICROPHONE, FaultCode.WRONG_FORM, "No id has control characters.")
+              .allowed("an id from /v1/microphones"));
     }
     return once(text);
   }

@@ -3,6 +3,7 @@ package org.standoff.rest.kit;
 import jakarta.validation.constraints.Size;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.standoff.catalogue.ItemId;
 import org.standoff.kit.stock.UnitFilter;
 import org.standoff.kit.stock.UnitState;
 
@@ -14,7 +15,7 @@ import org.standoff.kit.stock.UnitState;
  */
 @Schema(name = "UnitQuery", description = "What a list of units is narrowed by")
 public record UnitQuery(
-    @Schema(description = "Only units of this catalogue item") @Size(max = UnitTold.LONGEST_ID)
+    @Schema(description = "Only units of this catalogue item") @Size(max = ItemId.LONGEST)
         String microphone,
     @Schema(description = "Only units in this state; where left out, all but the retired")
         UnitState state) {

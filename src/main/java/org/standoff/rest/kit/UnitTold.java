@@ -7,6 +7,8 @@ import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.util.Objects;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.standoff.catalogue.ItemId;
+import org.standoff.kit.Texts;
 import org.standoff.kit.stock.KitUnit;
 import org.standoff.kit.stock.UnitState;
 
@@ -33,7 +35,8 @@ public record UnitTold(
             description = "Id of the catalogue item that describes it",
             examples = "core/ldc-multi-1")
         @NotNull
-        @Size(max = UnitTold.LONGEST_ID)
+        @Size(max = ItemId.LONGEST)
+        @Pattern(regexp = Texts.NAME)
         String microphone,
     @Schema(
             description =
@@ -54,9 +57,6 @@ public record UnitTold(
         @Size(max = KitUnit.LONGEST_NOTE)
         @Pattern(regexp = Texts.LINES)
         String note) {
-
-  /** Two parts of 64 characters and the slash. */
-  static final int LONGEST_ID = 129;
 
   /**
    * @param number its serial number

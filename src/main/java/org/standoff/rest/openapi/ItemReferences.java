@@ -8,6 +8,7 @@ import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.OASFilter;
 import org.eclipse.microprofile.openapi.models.OpenAPI;
 import org.eclipse.microprofile.openapi.models.media.Schema;
+import org.standoff.catalogue.ItemId;
 
 /**
  * Describes members that refer to an item of the catalogue: an id, or the item itself in the form
@@ -24,7 +25,6 @@ public class ItemReferences implements OASFilter {
   private static final String SCHEMAS = "#/components/schemas/";
   private static final String TREE = "JsonNode";
   private static final String TREE_TYPE = "JsonNodeType";
-  private static final int LONGEST_ID = 129;
 
   /** Kind of item by the name of the member. */
   private static final Map<String, String> KINDS =
@@ -105,7 +105,7 @@ public class ItemReferences implements OASFilter {
         .addType(Schema.SchemaType.STRING)
         .description("Id of an item: the name of its pack, a slash, the name of its file")
         .pattern("^[a-z0-9]+(-[a-z0-9]+)*/[a-z0-9]+(-[a-z0-9]+)*$")
-        .maxLength(LONGEST_ID)
+        .maxLength(ItemId.LONGEST)
         .examples(List.of("core/ldc-multi-1"));
   }
 

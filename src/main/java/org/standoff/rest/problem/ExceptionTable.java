@@ -54,6 +54,9 @@ final class ExceptionTable {
   /** PostgreSQL, appendix A: serialization failure, deadlock, lock not available. */
   private static final Set<String> FOR_ANOTHERS_SAKE = Set.of("40001", "40P01", "55P03");
 
+  /** PostgreSQL, appendix A: a character that it has no place for, plain or in JSON. */
+  private static final Set<String> NO_TEXT = Set.of("22021", "22P05");
+
   private static final Map<Class<?>, Function<Throwable, Told>> ROWS = new LinkedHashMap<>();
 
   static {
@@ -124,6 +127,10 @@ final class ExceptionTable {
 
   /** What PostgreSQL gave up for another's sake changed nothing, and may go through next time. */
   private static Told statementFailed(StatementFailed failed) {
+    if (NO_TEXT.contains(failed.state())) {
+      return Told.of(
+          ProblemType.INVALID_REQUEST, "A text has a character that no stored text can have.");
+    }
     return FOR_ANOTHERS_SAKE.contains(failed.state())
         ? Told.of(ProblemType.UNAVAILABLE, "Others changed the same at this moment: try again.")
         : Told.of(ProblemType.INTERNAL, ProblemType.INTERNAL.meaning());

@@ -23,6 +23,8 @@ import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.standoff.fixture.EmbeddedDatabaseResource;
 
 /** Limits small enough to be reached: two requests at once, few an hour. */
@@ -120,6 +122,17 @@ class LimitsOverHttpTest {
                 .headers()
                 .getValues("Vary"))
         .anySatisfy(value -> assertThat(value).contains("Origin"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/%761/packs", "//v1/packs", "/./v1/packs", "/q/../v1/packs"})
+  @Order(6)
+  void anAddressInDisguiseIsCountedAsWell(String address) {
+    given()
+        .urlEncodingEnabled(false)
+        .get(address)
+        .then()
+        .header("RateLimit", matchesPattern("\"requests\";r=\\d+;t=\\d+"));
   }
 
   @Test

@@ -1,6 +1,7 @@
 package org.standoff.rest.kit;
 
 import static io.restassured.RestAssured.given;
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 import static org.hamcrest.Matchers.containsString;
@@ -14,7 +15,9 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -450,6 +453,21 @@ class HoldsOverHttpTest {
     Response refused = by(desk).urlEncodingEnabled(false).get(address);
     assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(400);
     assertThat(refused.jsonPath().getString("errors[0].parameter")).isNotEmpty();
+  }
+
+  @Test
+  void aTokenOfSomebodysOwnMakingIsRefused() {
+    Map<String, List<String>> june =
+        Map.of("from", List.of("2027-06-01T00:00:00Z"), "to", List.of("2027-06-30T00:00:00Z"));
+    String token = Integer.toHexString(june.hashCode()) + " +1000000000-12-31T23:59:59Z";
+    Response refused =
+        given()
+            .queryParams(june)
+            .queryParam("page_token", Base64.getUrlEncoder().encodeToString(token.getBytes(UTF_8)))
+            .get("/v1/houses/" + house + "/units/" + pair.get(0) + "/diary");
+    assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(400);
+    assertThat(refused.jsonPath().getString("errors[0].detail"))
+        .isEqualTo("This token is not ours.");
   }
 
   @Test

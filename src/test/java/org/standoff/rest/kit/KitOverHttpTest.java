@@ -15,6 +15,7 @@ import io.restassured.config.EncoderConfig;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -139,6 +140,10 @@ class KitOverHttpTest {
         "{\"units\": [{\"serial\": \"A\", \"microphone\": \"core/dyn-card-1\", \"day_rate_minor\":"
             + " 1}, {\"serial\": \"A\", \"microphone\": \"core/dyn-card-1\", \"day_rate_minor\":"
             + " 1}]} | /units/1/serial | CONTRADICTION | 422",
+        "{\"units\": [{\"serial\": \"A\", \"microphone\": \"core/\\u0000\", \"day_rate_minor\": 1,"
+            + " \"state\": \"retired\"}]} | /units/0/microphone | WRONG_FORM | 400",
+        "{\"units\": [{\"serial\": \"A\", \"microphone\": \"\", \"day_rate_minor\": 1,"
+            + " \"state\": \"retired\"}]} | /units/0/microphone | WRONG_FORM | 400",
         "{\"units\": [null]} | /units/0 | MISSING | 400",
         "{} | /units | MISSING | 400",
       })
@@ -163,6 +168,7 @@ class KitOverHttpTest {
         "=A1,core/dyn-card-1,,,400, | 2 | serial | WRONG_FORM",
         "A,,,,400, | 2 | microphone | MISSING",
         "A,core/../dyn-card-1,,,400, | 2 | microphone | UNKNOWN_ITEM",
+        "A,core/␀,,retired,400, | 2 | microphone | WRONG_FORM",
         "A,core/dyn-card-1,a/b,,400, | 2 | matched_group | WRONG_FORM",
         "A,core/dyn-card-1,p,,400, | 2 | matched_group | CONTRADICTION",
         "A,core/dyn-card-1,p,,400,⏎B,core/dyn-sup-1,p,,400, | 3 | matched_group | CONTRADICTION",
@@ -426,6 +432,14 @@ class KitOverHttpTest {
       }
     }
     assertThat(read).isEqualTo(all);
+  }
+
+  @Test
+  void aTokenOfSomebodysOwnMakingIsRefused() {
+    String forged = Base64.getUrlEncoder().encodeToString("0 A\0B".getBytes(UTF_8));
+    Response refused = given().get(units + "?page_token=" + forged);
+    assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(400);
+    assertThat(fault(refused).path("parameter").asText()).isEqualTo("page_token");
   }
 
   private String token() {

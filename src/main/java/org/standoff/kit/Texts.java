@@ -1,16 +1,17 @@
-package org.standoff.rest.kit;
+package org.standoff.kit;
 
 /** Which characters texts of strangers may have. */
-final class Texts {
+public final class Texts {
 
   /** No control character, and no half of a surrogate pair, which is no text in UTF-8. */
-  static final String ONE_LINE = "[^\\x00-\\x1f\\x7f-\\x9f\\ud800-\\udfff]*";
+  public static final String ONE_LINE = "[^\\x00-\\x1f\\x7f-\\x9f\\ud800-\\udfff]*";
 
   /** The same, and not blank: as the description says it of what is checked in two steps. */
-  static final String NAME = "(?=.*\\S)" + ONE_LINE;
+  public static final String NAME = "(?=.*\\S)" + ONE_LINE;
 
   /** As in one line, with tabs and ends of lines. */
-  static final String LINES = "[^\\x00-\\x08\\x0b\\x0c\\x0e-\\x1f\\x7f-\\x9f\\ud800-\\udfff]*";
+  public static final String LINES =
+      "[^\\x00-\\x08\\x0b\\x0c\\x0e-\\x1f\\x7f-\\x9f\\ud800-\\udfff]*";
 
   private Texts() {}
 }
