@@ -1,5 +1,6 @@
 package org.standoff.bench;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.ServerSocket;
@@ -7,44 +8,47 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.CountDownLatch;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.Future;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 
 /**
- * Starts the packaged service as a child and prints what a request costs it: CPU of its JVM per
- * request, throughput and latency at fixed concurrency, each as a ratio to an endpoint of the same
- * service that returns a constant JSON of the same size; then start, memory, and a pack of 10,000
- * files. Nothing is asserted.
+ * Starts the packaged service as a child and prints what a request to each described operation that
+ * changes nothing costs it: CPU of its JVM per request, throughput and latency at fixed
+ * concurrency, beside those of an endpoint of the same service that returns a constant JSON of the
+ * same size, and as ratios to them; then start, memory, and a pack of 10,000 files. Nothing is
+ * asserted.
  */
 public final class HttpBench {
+  private static final Path DESCRIPTION = Path.of("openapi", "standoff.yaml");
   private static final String HEAP = "-Xmx256m";
   private static final int CONCURRENCY = 8;
-  private static final int WARM_UP = 6_000;
-  private static final int MEASURED = 12_000;
+  private static final Duration FIRST_WARM_UP = Duration.ofSeconds(8);
+  private static final Duration WARM_UP = Duration.ofSeconds(3);
+  private static final Duration YARDSTICK = Duration.ofMillis(1500);
+  private static final Duration MEASURED = Duration.ofSeconds(3);
   private static final int PACK_FILES = 10_000;
   private static final String SETTINGS =
       "/v1/settings?source=core/snare&placement=top&distance_m=0.05"
           + "&microphone=core/ldc-multi-1&preamp=core/preamp-16";
-  private static final String HEADROOM =
-      "/v1/headroom?peak_db_spl=140&microphone=core/ldc-multi-1&preamp=core/preamp-16";
-  private static final String GEOMETRY =
-      "/v1/stereo/geometry?pair=core/near-coincident-17-110&azimuth_deg=30&distance_m=2.5";
   private static final String ITEM = "/v1/microphones/core/ldc-multi-1";
 
   private final HttpClient client =
       HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
   private final Path work;
+
+  private String token = "";
 
   private HttpBench(Path work) {
     this.work = work;
@@ -93,80 +97,130 @@ public final class HttpBench {
       await(service, SETTINGS);
       print("first answer on a kept data folder", seconds(begun) + " s");
       print("resident when idle", service.residentMb() + " MB, " + HEAP);
+      token = adminToken();
+      standTheHousesOfTheDemo(service);
+      publishTheExamples(service);
+      load(service, DescribedCall.get("/bench/constant?bytes=2000"), FIRST_WARM_UP);
       System.out.printf(
-          Locale.ROOT,
-          "%n%-28s %8s %12s %8s %10s %8s %8s%n",
-          "endpoint",
-          "bytes",
-          "CPU/request",
-          "ratio",
-          "requests/s",
-          "p50",
-          "p99");
-      for (String path : List.of(SETTINGS, HEADROOM, GEOMETRY, ITEM)) {
-        compare(service, path);
+          "%n%-48s %7s %11s %6s %10s %6s %9s %9s %6s%n",
+          "operation", "bytes", "CPU", "ratio", "requests/s", "ratio", "p50", "p99", "ratio");
+      for (DescribedCall call : DescribedCall.harmless(DESCRIPTION, holdOf(service))) {
+        compare(service, call);
       }
       print("resident under load", service.residentMb() + " MB, " + HEAP);
     }
   }
 
-  private void compare(Service service, String path) throws Exception {
-    HttpResponse<byte[]> once = ask(service, path);
+  private void compare(Service service, DescribedCall call) throws Exception {
+    HttpResponse<byte[]> once = ask(service, call);
     if (once.statusCode() != 200) {
-      print(path, "answers " + once.statusCode());
+      print(call.name(), "answers " + once.statusCode());
       return;
     }
     int bytes = once.body().length;
-    String constant = "/bench/constant?bytes=" + bytes;
-    load(service, constant, WARM_UP);
-    load(service, path, WARM_UP);
-    Cost yardstick = load(service, constant, MEASURED);
-    Cost cost = load(service, path, MEASURED);
-    cost.print(path.replaceAll("\\?.*", ""), bytes, yardstick);
-    yardstick.print("  constant", bytes, yardstick);
+    DescribedCall constant = DescribedCall.get("/bench/constant?bytes=" + bytes);
+    load(service, call, WARM_UP);
+    Cost yardstick = load(service, constant, YARDSTICK);
+    Cost cost = load(service, call, MEASURED);
+    System.out.printf(
+        Locale.ROOT,
+        "%-48s %7d %8.0f µs %6.1f %10.0f %6.2f %6.1f ms %6.1f ms %6.1f%n",
+        call.name(),
+        bytes,
+        cost.cpuMicros,
+        cost.cpuMicros / yardstick.cpuMicros,
+        cost.perSecond,
+        cost.perSecond / yardstick.perSecond,
+        cost.p50Ms,
+        cost.p99Ms,
+        cost.p99Ms / yardstick.p99Ms);
   }
 
-  /** What a number of requests cost. */
-  private record Cost(double cpuMicros, double perSecond, double p50Ms, double p99Ms) {
-    void print(String name, int bytes, Cost yardstick) {
-      System.out.printf(
-          Locale.ROOT,
-          "%-28s %8d %9.0f µs %8.2f %10.0f %5.1f ms %5.1f ms%n",
-          name,
-          bytes,
-          cpuMicros,
-          cpuMicros / yardstick.cpuMicros,
-          perSecond,
-          p50Ms,
-          p99Ms);
-    }
-  }
+  /** What requests cost. */
+  private record Cost(double cpuMicros, double perSecond, double p50Ms, double p99Ms) {}
 
-  private Cost load(Service service, String path, int requests) throws Exception {
-    long[] nanos = new long[requests];
-    AtomicInteger next = new AtomicInteger();
-    CountDownLatch done = new CountDownLatch(CONCURRENCY);
+  private Cost load(Service service, DescribedCall call, Duration time) throws Exception {
     ExecutorService threads = Executors.newFixedThreadPool(CONCURRENCY);
     long cpuBefore = service.cpuMicros();
     long begun = System.nanoTime();
+    long end = begun + time.toNanos();
+    List<Future<LongStream.Builder>> clients = new ArrayList<>();
     for (int i = 0; i < CONCURRENCY; i++) {
-      threads.execute(
-          () -> {
-            for (int n = next.getAndIncrement(); n < requests; n = next.getAndIncrement()) {
-              long sent = System.nanoTime();
-              ask(service, path);
-              nanos[n] = System.nanoTime() - sent;
-            }
-            done.countDown();
-          });
+      clients.add(
+          threads.submit(
+              () -> {
+                LongStream.Builder nanos = LongStream.builder();
+                for (long sent = System.nanoTime(); sent < end; ) {
+                  ask(service, call);
+                  long answered = System.nanoTime();
+                  nanos.add(answered - sent);
+                  sent = answered;
+                }
+                return nanos;
+              }));
     }
-    done.await();
+    LongStream all = LongStream.empty();
+    for (Future<LongStream.Builder> client : clients) {
+      all = LongStream.concat(all, client.get().build());
+    }
     double seconds = (System.nanoTime() - begun) / 1e9;
-    double cpu = (double) (service.cpuMicros() - cpuBefore) / requests;
     threads.shutdown();
-    Arrays.sort(nanos);
+    long[] nanos = all.sorted().toArray();
+    double cpu = (double) (service.cpuMicros() - cpuBefore) / nanos.length;
     return new Cost(
-        cpu, requests / seconds, nanos[requests / 2] / 1e6, nanos[requests * 99 / 100] / 1e6);
+        cpu,
+        nanos.length / seconds,
+        nanos[nanos.length / 2] / 1e6,
+        nanos[nanos.length * 99 / 100] / 1e6);
+  }
+
+  private String adminToken() throws IOException, InterruptedException {
+    Process minting =
+        new ProcessBuilder(
+                "java",
+                "-Dstandoff.data.folder=" + work.resolve("data"),
+                "-jar",
+                "target/quarkus-app/quarkus-run.jar",
+                "token",
+                "--role",
+                "admin")
+            .redirectError(work.resolve("token.log").toFile())
+            .start();
+    String told = new String(minting.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    minting.waitFor();
+    return told.strip();
+  }
+
+  private void publishTheExamples(Service service) throws IOException {
+    for (DescribedCall call : DescribedCall.publishing(DESCRIPTION)) {
+      for (String condition : List.of("If-None-Match", "If-Match")) {
+        ask(service, call, condition, "*");
+      }
+    }
+  }
+
+  /** One of the holds of the demo. */
+  private String holdOf(Service service) throws IOException {
+    return new ObjectMapper()
+        .readTree(
+            ask(
+                    service,
+                    new DescribedCall(
+                        "a hold", "GET", "/v1/holds", "application/json", Optional.empty(), true))
+                .body())
+        .at("/items/0/id")
+        .asText();
+  }
+
+  /** Without them the questions about kit are asked in vain, and the table says so. */
+  private void standTheHousesOfTheDemo(Service service) throws IOException, InterruptedException {
+    ProcessBuilder caller =
+        new ProcessBuilder("python3", "openapi/examples/boathouse_houses.py")
+            .redirectErrorStream(true)
+            .redirectOutput(work.resolve("houses.log").toFile());
+    caller.environment().put("STANDOFF_URL", service.address());
+    caller.environment().put("STANDOFF_TOKEN", token);
+    caller.start().waitFor();
   }
 
   private void largePack() throws Exception {
@@ -190,23 +244,28 @@ public final class HttpBench {
     try (Service service = start(folders)) {
       await(service, "/v1/microphones/many/m-9999");
       print("start with a pack of 10,000 files", seconds(begun) + " s");
-      load(service, "/v1/microphones/many/m-5000", WARM_UP);
-      Cost large = load(service, "/v1/microphones/many/m-5000", MEASURED);
-      load(service, ITEM, WARM_UP);
-      Cost small = load(service, ITEM, MEASURED);
+      DescribedCall ofMany = DescribedCall.get("/v1/microphones/many/m-5000");
+      DescribedCall ofCore = DescribedCall.get(ITEM);
+      load(service, ofMany, FIRST_WARM_UP);
+      load(service, ofCore, FIRST_WARM_UP);
+      Cost large = load(service, ofMany, MEASURED);
+      Cost small = load(service, ofCore, MEASURED);
       print(
           "item of the large pack, of the small",
           String.format(Locale.ROOT, "%.0f µs, %.0f µs", large.cpuMicros, small.cpuMicros));
+      DescribedCall ranking =
+          DescribedCall.get(SETTINGS.replaceAll("microphone=[^&]*", "pack=many&limit=1"));
       Instant asked = Instant.now();
-      ask(service, SETTINGS.replaceAll("microphone=[^&]*", "pack=many&limit=1"));
+      ask(service, ranking);
       print("settings that rank the 10,000, first", seconds(asked) + " s");
       asked = Instant.now();
-      ask(service, SETTINGS.replaceAll("microphone=[^&]*", "pack=many&limit=1"));
+      ask(service, ranking);
       print("settings that rank the 10,000, again", seconds(asked) + " s");
       Instant changed = Instant.now();
       Files.writeString(
           microphones.resolve("m-77.yaml"), sheet.replaceFirst("title: .*", "title: Changed"));
-      while (!new String(ask(service, "/v1/microphones/many/m-77").body()).contains("Changed")) {
+      DescribedCall one = DescribedCall.get("/v1/microphones/many/m-77");
+      while (!new String(ask(service, one).body(), StandardCharsets.UTF_8).contains("Changed")) {
         Thread.onSpinWait();
       }
       print("one changed file of it is live after", seconds(changed) + " s");
@@ -237,7 +296,7 @@ public final class HttpBench {
   private void await(Service service, String path) throws InterruptedException {
     while (service.process().isAlive()) {
       try {
-        if (ask(service, path).statusCode() == 200) {
+        if (ask(service, DescribedCall.get(path)).statusCode() == 200) {
           return;
         }
       } catch (UncheckedIOException notYet) {
@@ -247,14 +306,27 @@ public final class HttpBench {
     throw new IllegalStateException("the service ended; see " + work.resolve("service.log"));
   }
 
-  private HttpResponse<byte[]> ask(Service service, String path) {
-    HttpRequest request =
-        HttpRequest.newBuilder(URI.create(service.address() + path))
+  private HttpResponse<byte[]> ask(Service service, DescribedCall call, String... headers) {
+    HttpRequest.Builder request =
+        HttpRequest.newBuilder(URI.create(service.address() + call.target()))
             .timeout(Duration.ofSeconds(30))
-            .header("Accept", "application/json")
-            .build();
+            .header("Accept", call.accept())
+            .method(
+                call.method(),
+                call.body()
+                    .map(HttpRequest.BodyPublishers::ofString)
+                    .orElseGet(HttpRequest.BodyPublishers::noBody));
+    if (headers.length > 0) {
+      request.headers(headers);
+    }
+    if (call.body().isPresent()) {
+      request.header("Content-Type", "application/json");
+    }
+    if (call.wantsToken()) {
+      request.header("Authorization", "Bearer " + token);
+    }
     try {
-      return client.send(request, HttpResponse.BodyHandlers.ofByteArray());
+      return client.send(request.build(), HttpResponse.BodyHandlers.ofByteArray());
     } catch (IOException failed) {
       throw new UncheckedIOException(failed);
     } catch (InterruptedException interrupted) {
