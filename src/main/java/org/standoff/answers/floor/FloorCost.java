@@ -31,7 +31,7 @@ final class FloorCost {
   private static final double MS_PER_AIM_ARRIVAL = 0.06;
 
   /** A source, at a seat, in a part of the day. */
-  private static final double MS_PER_EXPOSURE = 0.001;
+  private static final double MS_PER_EXPOSURE = 0.0004;
 
   private FloorCost() {}
 
