@@ -47,7 +47,7 @@ public final class KitBench {
         new AvailabilityBench(pool, UNITS).run(HOLDS);
       }
       try (RunningService service = new RunningService(work, url)) {
-        String publisher = service.token("--role", "publisher", "--house", "bench-sheet");
+        String publisher = service.token("publisher", Optional.of("bench-sheet"), "bench");
         new PublishedSheet(service, publisher).run();
         holds(service, port, work);
       }
@@ -57,7 +57,7 @@ public final class KitBench {
   /** In turns and short ones, because how fast the disk is changes from minute to minute. */
   private static void holds(RunningService service, int port, Path work) throws Exception {
     HeldOverHttp http =
-        new HeldOverHttp(service, service.token("--role", "booker", "--subject", "bench"));
+        new HeldOverHttp(service, service.token("booker", Optional.empty(), "bench"));
     http.run(CLIENTS, Duration.ofSeconds(WARM_UP_SECONDS));
     double overHttp = 0;
     double byPgbench = 0;

@@ -1,9 +1,7 @@
 package org.standoff.bench;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Locale;
+import org.standoff.load.Figures;
 
 /** Prints figures, each beside how busy the machine was. */
 final class Table {
@@ -11,15 +9,6 @@ final class Table {
   private Table() {}
 
   static void row(String name, String figure) {
-    System.out.printf(Locale.ROOT, "%-52s %-26s load %s%n", name, figure, load());
-  }
-
-  /** Mean of the processes that wanted a core, over the last minute. */
-  static String load() {
-    try {
-      return Files.readString(Path.of("/proc/loadavg")).split(" ")[0];
-    } catch (IOException notLinux) {
-      return "unknown";
-    }
+    System.out.printf(Locale.ROOT, "%-52s %-26s load %s%n", name, figure, Figures.load());
   }
 }

@@ -8,7 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What the system tells about a process, and about itself; -1 where it tells nothing. */
-final class Figures {
+public final class Figures {
 
   private Figures() {}
 
@@ -33,7 +33,7 @@ final class Figures {
   }
 
   /** Mean of the processes that wanted a core, over the last minute. */
-  static String load() {
+  public static String load() {
     try {
       return Files.readString(Path.of("/proc/loadavg")).split(" ")[0];
     } catch (IOException notLinux) {

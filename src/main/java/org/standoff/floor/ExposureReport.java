@@ -67,15 +67,17 @@ public record ExposureReport(List<SeatExposure> seats, List<HearingCaution> caut
   }
 
   private static SeatExposure exposure(BleedMatrix ears, int seat, Seat who, List<DayPart> day) {
+    List<BleedCell> row = ears.row(seat);
+    double[] peaksDb = peaksDb(ears.plan().sources(), row);
     List<UncertainDb> parts = new ArrayList<>();
     double peakDb = Double.NEGATIVE_INFINITY;
     for (DayPart part : day) {
       OctaveEnergies heard = OctaveEnergies.NONE;
-      for (BleedCell cell : ears.row(seat)) {
-        Double louderDb = part.soundingDb().get(cell.sourceId());
+      for (int i = 0; i < row.size(); i++) {
+        Double louderDb = part.soundingDb().get(row.get(i).sourceId());
         if (louderDb != null) {
-          heard = heard.plus(cell.total().louder(louderDb));
-          peakDb = Math.max(peakDb, peakDb(ears.plan(), cell) + louderDb);
+          heard = heard.plus(row.get(i).total().louder(louderDb));
+          peakDb = Math.max(peakDb, peaksDb[i] + louderDb);
         }
       }
       parts.add(new UncertainDb(heard.overallDba(), PLAYER_SPREAD_DB));
@@ -104,12 +106,17 @@ public record ExposureReport(List<SeatExposure> seats, List<HearingCaution> caut
         rule.dosePercent(exposures(parts, day, PLAYER_SPREAD_DB)));
   }
 
-  /** Peak of the direct sound: the long-term level and the crest over it. */
-  private static double peakDb(FloorPlan plan, BleedCell cell) {
-    OptionalDouble crestDb = plan.source(cell.sourceId()).orElseThrow().crestDb();
-    return crestDb.isPresent()
-        ? cell.direct().overallDb() + crestDb.getAsDouble()
-        : Double.NEGATIVE_INFINITY;
+  /** Peaks of the direct sound of each source: the long-term level and the crest over it. */
+  private static double[] peaksDb(List<FloorSource> sources, List<BleedCell> row) {
+    double[] peaksDb = new double[row.size()];
+    for (int i = 0; i < peaksDb.length; i++) {
+      OptionalDouble crestDb = sources.get(i).crestDb();
+      peaksDb[i] =
+          crestDb.isPresent()
+              ? row.get(i).direct().overallDb() + crestDb.getAsDouble()
+              : Double.NEGATIVE_INFINITY;
+    }
+    return peaksDb;
   }
 
   private static double dailyDba(List<UncertainDb> parts, List<DayPart> day, double movedDb) {

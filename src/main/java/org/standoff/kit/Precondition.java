@@ -9,9 +9,6 @@ import java.util.OptionalLong;
 @FunctionalInterface
 public interface Precondition {
 
-  /** For changes that suppose nothing. */
-  Precondition NONE = revision -> {};
-
   /**
    * Returns if the change may go on, and throws what tells the caller why not.
    *

@@ -18,9 +18,9 @@ import java.util.TreeSet;
  */
 final class Compatibility {
   private static final Set<String> SMALLEST =
-      Set.of("minimum", "exclusiveMinimum", "minLength", "minItems");
+      Set.of("minimum", "exclusiveMinimum", "minLength", "minItems", "minProperties");
   private static final Set<String> LARGEST =
-      Set.of("maximum", "exclusiveMaximum", "maxLength", "maxItems");
+      Set.of("maximum", "exclusiveMaximum", "maxLength", "maxItems", "maxProperties");
 
   private final JsonNode before;
   private final JsonNode after;
@@ -154,6 +154,9 @@ final class Compatibility {
     }
     SMALLEST.forEach(limit -> narrower(at, limit, old, now, 1));
     LARGEST.forEach(limit -> narrower(at, limit, old, now, -1));
+    if (now.has("propertyNames")) {
+      sent(at + " (names)", old.path("propertyNames"), now.path("propertyNames"));
+    }
     Set<String> wanted = texts(now.path("required"));
     wanted.removeAll(texts(old.path("required")));
     if (!wanted.isEmpty()) {

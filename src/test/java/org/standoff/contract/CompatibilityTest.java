@@ -50,7 +50,7 @@ class CompatibilityTest {
           Q:
             type: object
             required: [source]
-            properties: {source: {type: string, maxLength: 64}, count: {type: [integer, 'null']}}
+            properties: {source: {type: string, maxLength: 64}, count: {type: [integer, 'null']}, levels: {type: object, maxProperties: 5, propertyNames: {maxLength: 7}}}
       """;
 
   @Test
@@ -84,6 +84,8 @@ class CompatibilityTest {
         "enum: [x, y]              | enum: [x]                        | fewer words",
         "maxLength: 64             | maxLength: 63                    | maxLength is 63",
         "maxLength: 64             | maxLength: 64, pattern: '[a-z]+' | pattern",
+        "maxProperties: 5          | maxProperties: 4                 | maxProperties is 4",
+        "{maxLength: 7}            | {maxLength: 6}                   | maxLength is 6",
         "required: [source]        | required: [source, count]        | wants [count]",
         "type: [integer, 'null']   | type: integer                    | was [integer, null]",
         "count: {                  | number: {                        | /count is gone",

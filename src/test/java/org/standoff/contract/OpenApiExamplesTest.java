@@ -190,9 +190,9 @@ class OpenApiExamplesTest {
     Described described = Described.served();
     List<String> unbounded = new ArrayList<>();
     for (String question : described.sent()) {
-      described
-          .schemas()
-          .get(question)
+      JsonNode schema = described.schemas().get(question);
+      bounds(question, "", schema, unbounded);
+      schema
           .path("properties")
           .properties()
           .forEach(member -> bounds(question, member.getKey(), member.getValue(), unbounded));
@@ -334,17 +334,45 @@ class OpenApiExamplesTest {
   }
 
   private static void bounds(String where, String name, JsonNode member, List<String> unbounded) {
-    boolean bounded =
-        switch (member.path("type").asText()) {
-          case "number", "integer" ->
-              (member.has("minimum") || member.has("exclusiveMinimum")) && member.has("maximum");
-          case "string" -> member.has("maxLength") || member.has("$ref") || member.has("enum");
-          case "array" -> member.has("maxItems");
-          default -> true;
-        };
-    if (!bounded) {
+    if (!isBounded(member)) {
       unbounded.add(where + "." + name);
     }
+  }
+
+  /** What a schema refers to is looked at by itself. */
+  private static boolean isBounded(JsonNode schema) {
+    if (schema.has("$ref") || schema.has("enum")) {
+      return true;
+    }
+    JsonNode type = schema.path("type");
+    Set<String> types = new TreeSet<>();
+    (type.isArray() ? type : List.of(type)).forEach(one -> types.add(one.asText()));
+    return types.stream()
+        .allMatch(
+            one ->
+                switch (one) {
+                  case "number", "integer" ->
+                      (schema.has("minimum") || schema.has("exclusiveMinimum"))
+                          && (schema.has("maximum") || schema.has("exclusiveMaximum"));
+                  case "string" -> schema.has("maxLength") || isFinite(schema.path("pattern"));
+                  case "array" -> schema.has("maxItems") && isBounded(schema.path("items"));
+                  case "object" ->
+                      schema.has("properties")
+                          || schema.has("allOf")
+                          // the kind's own schema bounds it
+                          || schema.has("externalDocs")
+                          || schema.has("maxProperties")
+                              && schema.path("propertyNames").has("maxLength")
+                              && isBounded(schema.path("additionalProperties"));
+                  case "boolean", "null" -> true;
+                  default -> schema.has("oneOf");
+                });
+  }
+
+  /** Without a quantifier that has no end. */
+  private static boolean isFinite(JsonNode pattern) {
+    String withoutSets = pattern.asText().replaceAll("\\[[^]]*]", "x");
+    return pattern.isTextual() && !withoutSets.matches(".*([*+]|,}).*");
   }
 
   private static boolean isFigure(JsonNode member) {

@@ -29,6 +29,7 @@ import org.standoff.answers.kit.Substitute;
 import org.standoff.fixture.Ask;
 import org.standoff.fixture.BusyUnit;
 import org.standoff.fixture.EmbeddedDatabaseResource;
+import org.standoff.fixture.Holding;
 import org.standoff.fixture.Kit;
 import org.standoff.fixture.ScenarioHouses;
 import org.standoff.kit.Caller;
@@ -393,7 +394,8 @@ class AvailabilityOverHttpTest {
   void aRefusedHoldIsToldWhatCouldStandIn() {
     Shortage shortage = null;
     try {
-      holds.hold(
+      Holding.once(
+          holds,
           new Caller("desk", Set.of(Role.BOOKER), Optional.empty()),
           new HoldWish(
               "substitutes",
@@ -430,7 +432,8 @@ class AvailabilityOverHttpTest {
         catchThrowableOfType(
             Shortage.class,
             () ->
-                holds.hold(
+                Holding.once(
+                    holds,
                     new Caller("desk", Set.of(Role.BOOKER), Optional.empty()),
                     new HoldWish(
                         "others",

@@ -38,7 +38,9 @@ public class AimAnswers {
     Map<String, AimLimits> limits = resolver.limits();
     List<PlacedBarrier> places = resolver.places();
     references.refuseFaulty();
-    FloorCost.refuseAims(references, resolver.arrivals(limits.values(), order));
+    context
+        .budget()
+        .take(FloorCost.aimsMs(floor.plan(), order, resolver.arrivals(limits.values(), order)));
     AimPlan plan = new AimSearch(floor.plan(), order).best(limits, places);
     return new AimAnswer(
         FloorAsAsked.of(floor),

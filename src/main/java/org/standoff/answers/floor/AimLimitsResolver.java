@@ -89,7 +89,7 @@ final class AimLimitsResolver {
     return placed;
   }
 
-  /** What the searches cost. */
+  /** Arrivals that the searches weigh. */
   long arrivals(Collection<AimLimits> limits, int order) {
     int places = asked.barrierPlaces() == null ? 0 : asked.barrierPlaces().size();
     return limits.stream()

@@ -31,13 +31,18 @@ public class BleedAnswers {
     refuseWithoutMicrophones(references, asked.floor());
     ResolvedFloor floor = FloorResolver.resolve(references, asked.floor());
     int order = FloorCost.order(asked.order(), floor);
-    FloorCost.refuseMatrix(references, floor.plan(), order);
     RemediesResolver resolver = new RemediesResolver(references, asked.remedies(), floor);
     Set<String> remedied = resolver.microphones(order);
     RemedyOptions options = resolver.options(remedied);
     references.refuseFaulty();
+    boolean octaves = Boolean.TRUE.equals(asked.octaves());
+    context
+        .budget()
+        .take(
+            FloorCost.bleedMs(floor.plan(), order, octaves)
+                + FloorCost.arrivalsMs(resolver.arrivals(remedied, order)));
     BleedMatrix matrix = BleedMatrix.of(floor.plan(), order);
-    BleedViews views = new BleedViews(matrix, Boolean.TRUE.equals(asked.octaves()));
+    BleedViews views = new BleedViews(matrix, octaves);
     List<BleedAnswer.HearingMicrophone> microphones = new ArrayList<>();
     for (int i = 0; i < floor.plan().microphones().size(); i++) {
       boolean look = remedied.contains(floor.plan().microphones().get(i).id());

@@ -10,9 +10,7 @@ import org.standoff.floor.BleedMatrix;
 
 /** What does every microphone hear of every source, and what can be done about it? */
 @Schema(
-    description =
-        "What does every microphone hear of every source, and what can be done about it?"
-            + " Microphones times sources times images times ten octaves may come to 20 million.")
+    description = "What does every microphone hear of every source, and what can be done about it?")
 public record BleedQuestion(
     @NotNull @Valid AskedFloor floor,
     @Schema(

@@ -52,7 +52,7 @@ public class ExposureAnswers {
             .toList();
     FloorPlan heard = ExposureReport.heardAt(floor.plan(), seats);
     refuseImpossible(references, heard, seats);
-    FloorCost.refuseMatrix(references, heard, order);
+    context.budget().take(FloorCost.exposureMs(heard, order, day.size()));
     ExposureReport report = ExposureReport.of(floor.plan(), order, seats, day);
     List<Validity> validity = new ArrayList<>(floor.plan().room().air().validity());
     return new ExposureAnswer(

@@ -1,6 +1,7 @@
 package org.standoff.answers.floor;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -44,9 +45,8 @@ final class RemediesResolver {
   Set<String> microphones(int order) {
     List<String> all = floor.plan().microphones().stream().map(FloorMicrophone::id).toList();
     List<String> named = asked.microphones();
-    long each = FloorCost.aimArrivals(floor.plan(), order, 1, 0, false);
     if (named == null) {
-      if (each * all.size() > FloorCost.MOST_AIM_ARRIVALS) {
+      if (arrivals(all, order) > FloorCost.MOST_UNASKED_ARRIVALS) {
         floor
             .assumptions()
             .add("remedies are left out, as they would cost too much for all: name microphones");
@@ -66,8 +66,12 @@ final class RemediesResolver {
                 .suggestion(NearMiss.of(named.get(i), all)));
       }
     }
-    FloorCost.refuseAims(references, each * named.size());
     return new LinkedHashSet<>(named);
+  }
+
+  /** Arrivals that are weighed to look for remedies. */
+  long arrivals(Collection<String> microphones, int order) {
+    return microphones.size() * FloorCost.aimArrivals(floor.plan(), order, 1, 0, false);
   }
 
   /**

@@ -59,13 +59,14 @@ public class SettingsAnswers {
     References references = context.references();
     ResolvedSettingsQuestion resolved =
         SettingsResolver.resolve(references, asked, freeMicrophones);
+    int limit = asked.limit() == null ? SettingsQuestion.USUAL_LIMIT : asked.limit();
     Question question = resolved.question();
-    Adviser adviser = new Adviser(question);
     Candidates candidates = resolved.candidates();
+    context.budget().take(SettingsCost.ms(question, candidates.microphones(), limit));
+    Adviser adviser = new Adviser(question);
     Advice advice = adviser.advise(candidates.microphones());
     List<Refusal> whyNot =
         Stream.concat(advice.refused().stream(), candidates.notFree().stream()).toList();
-    int limit = asked.limit() == null ? SettingsQuestion.USUAL_LIMIT : asked.limit();
     List<Ranked> shown = advice.ranked().stream().limit(limit).toList();
     return new SettingsAnswer(
         asked(resolved),

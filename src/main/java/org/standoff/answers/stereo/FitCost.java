@@ -1,38 +1,23 @@
 package org.standoff.answers.stereo;
 
 import java.util.List;
-import org.standoff.answers.QuestionFault;
-import org.standoff.answers.References;
 import org.standoff.pairs.PairLayout;
 import org.standoff.pairs.fit.AtHand;
-import org.standoff.pairs.fit.PicturedPlayer;
+import org.standoff.pairs.fit.FitQuestion;
 
-/** Keeps one question from taking the service for itself. */
+/** CPU time that a fit takes, estimated from the sizes of its question; measured over HTTP. */
 final class FitCost {
-  /**
-   * Players times layouts in one pattern of one model: room for all shipped layouts with 60
-   * microphones of 4 patterns and 12 players; some seconds of work at worst.
-   */
-  private static final long MOST = 20_000;
+  private static final double MS_PER_QUESTION = 2;
+
+  /** A player, in one layout, in one pattern of one model. */
+  private static final double MS_PER_COMBINATION = 0.1;
 
   private FitCost() {}
 
-  static void refuseDear(
-      References references,
-      List<PicturedPlayer> players,
-      List<PairLayout> layouts,
-      List<AtHand> microphones) {
-    long combinations =
-        layouts.stream().mapToLong(layout -> ways(layout, microphones)).sum() * players.size();
-    if (combinations > MOST) {
-      references.fault(
-          QuestionFault.of(
-                  "/microphones",
-                  QuestionFault.Kind.OUT_OF_RANGE,
-                  "Too many combinations of players, layouts and patterns: ask in parts.")
-              .found(combinations)
-              .allowed("at most " + MOST));
-    }
+  static double ms(FitQuestion question) {
+    long ways =
+        question.layouts().stream().mapToLong(layout -> ways(layout, question.microphones())).sum();
+    return MS_PER_QUESTION + ways * question.players().size() * MS_PER_COMBINATION;
   }
 
   private static long ways(PairLayout layout, List<AtHand> microphones) {

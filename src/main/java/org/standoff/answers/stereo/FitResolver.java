@@ -59,7 +59,6 @@ final class FitResolver {
     Optional<Resolved<Room>> room =
         Rooms.resolve(references, asked.room(), players.roomId(), assumptions);
     Optional<Wish> wish = wish(room.isPresent());
-    FitCost.refuseDear(references, players.players(), layouts, microphones);
     references.refuseFaulty();
     Air air =
         Airs.resolve(

@@ -30,7 +30,9 @@ public class GeometryAnswers {
    */
   public GeometryAnswer answer(GeometryQuestion asked) {
     References references = context.references();
-    return answer(references, GeometryResolver.resolve(references, asked));
+    ResolvedGeometry resolved = GeometryResolver.resolve(references, asked);
+    context.budget().take(GeometryCost.ms(resolved.sources().size(), resolved.models().size()));
+    return answer(references, resolved);
   }
 
   GeometryAnswer answer(References references, ResolvedGeometry resolved) {

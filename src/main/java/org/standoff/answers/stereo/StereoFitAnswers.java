@@ -45,6 +45,7 @@ public class StereoFitAnswers {
   public StereoFitAnswer answer(StereoFitQuestion asked) {
     References references = context.references();
     ResolvedFit resolved = FitResolver.resolve(references, asked, freeMicrophones);
+    context.budget().take(FitCost.ms(resolved.question()));
     FitAnswer found = PairFit.answer(resolved.question());
     FitViews views = new FitViews(resolved.question());
     UnfitViews unfit = new UnfitViews(resolved.question().layouts());
@@ -67,6 +68,7 @@ public class StereoFitAnswers {
   public GeometryAnswer best(StereoFitQuestion asked) {
     References references = context.references();
     ResolvedFit resolved = FitResolver.resolve(references, asked, freeMicrophones);
+    context.budget().take(FitCost.ms(resolved.question()));
     FitAnswer found = PairFit.answer(resolved.question());
     if (found.solutions().isEmpty()) {
       references.fault(

@@ -14,10 +14,10 @@ import org.yaml.snakeyaml.error.YAMLException;
  * and nothing else of the language. {@code on} and {@code 1:30} are texts, not a truth and a time;
  * anchors, aliases, tags and second documents are refused, so a file can't grow when it is read.
  */
-final class YamlFile {
+public final class YamlFile {
 
   /** Largest file that is read, in bytes; the largest shipped one is under a tenth of it. */
-  static final int MOST_BYTES = 256 * 1024;
+  public static final int MOST_BYTES = 256 * 1024;
 
   private YamlFile() {}
 

@@ -1,6 +1,5 @@
 package org.standoff.kit.event;
 
-import java.math.BigInteger;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -12,7 +11,7 @@ import java.util.regex.Pattern;
  *     of the event, or a later one that had ended before it
  * @param id number of an event of that place; 0 for before its first
  */
-public record EventCursor(String tx, long id) implements Comparable<EventCursor> {
+public record EventCursor(String tx, long id) {
 
   /** Before everything. */
   public static final EventCursor START = new EventCursor("0", 0);
@@ -30,11 +29,5 @@ public record EventCursor(String tx, long id) implements Comparable<EventCursor>
 
   public String text() {
     return tx + "-" + id;
-  }
-
-  @Override
-  public int compareTo(EventCursor other) {
-    int byTransaction = new BigInteger(tx).compareTo(new BigInteger(other.tx));
-    return byTransaction != 0 ? byTransaction : Long.compare(id, other.id);
   }
 }

@@ -31,22 +31,12 @@ public class Holds {
   }
 
   /**
-   * Holds all that is wanted, or nothing. Where units are short and the wish may wait, it becomes a
-   * second hold.
+   * Holds all that is wanted, or nothing, and once, however often it is asked. Where units are
+   * short and the wish may wait, it becomes a second hold.
    *
    * @throws WishRefused where no stock could meet it
    * @throws Shortage where units are short and it may not wait
    * @throws ReferenceTaken where the desk has a hold of that reference
-   */
-  public Hold hold(Caller caller, HoldWish wish) {
-    mustBook(caller);
-    return ledger.change(
-        caller.subject(), (connection, now) -> make(connection, now, caller, wish, true));
-  }
-
-  /**
-   * The same once, however often it is asked.
-   *
    * @throws KeyReused where the key came with another body before
    * @throws KeyBusy while a request with the key is being answered
    */
@@ -64,7 +54,7 @@ public class Holds {
         });
   }
 
-  /** What {@link #hold} would give now; nothing is held. */
+  /** What {@link #holdOnce} would hold now; nothing is held. */
   public Hold rehearse(Caller caller, HoldWish wish) {
     mustBook(caller);
     return ledger.change(

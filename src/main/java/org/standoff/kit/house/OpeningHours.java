@@ -87,12 +87,10 @@ public record OpeningHours(List<Span> spans) {
     return text.equals(END_OF_DAY) ? LocalTime.MIDNIGHT : LocalTime.parse(text);
   }
 
-  /** Whether the door is open; at the very moment of closing it still is. */
-  public boolean isOpen(Instant moment, ZoneId zone) {
-    return nextOpening(moment, zone).equals(moment);
-  }
-
-  /** The first moment from this one on at which the door is open: this one, if it is open now. */
+  /**
+   * The first moment from this one on at which the door is open: this one, if it is open now. At
+   * the very moment of closing it still is.
+   */
   public Instant nextOpening(Instant moment, ZoneId zone) {
     if (spans.isEmpty()) {
       return moment;

@@ -8,8 +8,4 @@ import java.util.Optional;
  * @param microphone of this catalogue item only
  * @param state in this state only; where left out, all but the retired
  */
-public record UnitFilter(Optional<String> microphone, Optional<UnitState> state) {
-
-  /** All that are not retired. */
-  public static final UnitFilter NOT_RETIRED = new UnitFilter(Optional.empty(), Optional.empty());
-}
+public record UnitFilter(Optional<String> microphone, Optional<UnitState> state) {}

@@ -44,10 +44,11 @@ public class AimResource {
       operationId = "postFloorAim",
       summary = "Search the aims that keep out most of the unwanted",
       description =
-          "Over all neighbours at once, in three dimensions, within limits of angle, reach, pattern"
-              + " and barrier place, while the wanted loses at most so much. Tells when the room"
-              + " makes it pointless. Ask for text/plain to get a line a microphone, for text/csv to"
-              + " get a sheet.")
+          "Over all neighbours at once, in three dimensions, within limits of angle, reach,"
+              + " pattern and barrier place, while the wanted loses at most so much. Tells when the"
+              + " room makes it pointless. Ask for text/plain to get a line a microphone, for"
+              + " text/csv to get a sheet."
+              + Batch.WORDS)
   @RequestBody(
       required = true,
       content = {

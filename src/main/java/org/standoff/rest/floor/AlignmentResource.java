@@ -44,10 +44,12 @@ public class AlignmentResource {
       operationId = "postFloorAlignment",
       summary = "Compute when one source reaches several microphones",
       description =
-          "Paths, delays in milliseconds and samples, drift over the day's temperatures, polarity by"
-              + " side and by the low-frequency sum, notches of the mono sum, delay strategies side"
-              + " by side, equal paths of a pair, and how exactly to put a microphone back. Ask for"
-              + " text/plain to get a line a microphone, for text/csv to get a sheet.")
+          "Paths, delays in milliseconds and samples, drift over the day's temperatures,"
+              + " polarity by side and by the low-frequency sum, notches of the mono sum, delay"
+              + " strategies side by side, equal paths of a pair, and how exactly to put a"
+              + " microphone back. Ask for text/plain to get a line a microphone, for text/csv to"
+              + " get a sheet."
+              + Batch.WORDS)
   @RequestBody(
       required = true,
       content = {

@@ -45,11 +45,11 @@ public class BleedResource {
       operationId = "postFloorBleed",
       summary = "Compute what every microphone hears of every source, and what would help",
       description =
-          "Direct sound, reflections of the box and the late field, per cell of the matrix; wanted"
-              + " against unwanted, offenders, remedies that can work, combs of shared sources. Ask"
-              + " for text/plain to get a line a microphone, for text/csv to get a row a cell, for"
-              + " image/svg+xml to get a picture. As application/x-ndjson many questions, one a"
-              + " line, are answered line by line.")
+          "Direct sound, reflections of the box and the late field, per cell of the matrix;"
+              + " wanted against unwanted, offenders, remedies that can work, combs of shared"
+              + " sources. Ask for text/plain to get a line a microphone, for text/csv to get a row"
+              + " a cell, for image/svg+xml to get a picture."
+              + Batch.WORDS)
   @RequestBody(
       required = true,
       content = {

@@ -44,10 +44,11 @@ public class ExposureResource {
       operationId = "postFloorExposure",
       summary = "Estimate what a day does to the ears at each seat",
       description =
-          "Level per part of the day, the daily exposure level, the dose of each published rule by"
-              + " itself, the peak, and cautions. An estimate with its range: no measurement, no"
-              + " statement of compliance. Ask for text/plain to get a line a seat, for text/csv to"
-              + " get a sheet.")
+          "Level per part of the day, the daily exposure level, the dose of each published"
+              + " rule by itself, the peak, and cautions. An estimate with its range: no"
+              + " measurement, no statement of compliance. Ask for text/plain to get a line a seat,"
+              + " for text/csv to get a sheet."
+              + Batch.WORDS)
   @RequestBody(
       required = true,
       content = {

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.standoff.answers.CpuBudget;
 import org.standoff.rest.http.BodyLimit;
 import org.standoff.rest.problem.BodyBrokenOff;
 import org.standoff.rest.problem.Fault;
@@ -28,6 +29,19 @@ public class Batch {
 
   public static final String MEDIA_TYPE = "application/x-ndjson";
   public static final int MOST_LINES = 1000;
+
+  /** How many may be asked in a batch, for the description of every operation that takes one. */
+  public static final String WORDS =
+      " As application/x-ndjson up to "
+          + MOST_LINES
+          + " questions, one a line and "
+          + BodyLimit.BYTES
+          + " bytes in all, are answered line by line in their order: {\"line\": 1, \"answer\": …} or"
+          + " {\"line\": 1, \"problem\": …}. They share the "
+          + CpuBudget.MOST_MS
+          + " ms of CPU time, by estimate, that one request may take: a line that"
+          + " would take more than is left gets the problem TOO_COSTLY in its place, and"
+          + " later ones that take less are answered.";
 
   /**
    * What one line gets.

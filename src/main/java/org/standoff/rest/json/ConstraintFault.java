@@ -59,9 +59,17 @@ final class ConstraintFault {
         : "'" + pointer.last().getMatchingProperty() + "'";
   }
 
-  /** A list that is too long is told by its length. */
+  /** A list or a map that is too long is told by its length. */
   private static @Nullable Object found(@Nullable Object value) {
-    return value instanceof Collection<?> list ? list.size() + " entries" : value;
+    Integer entries = entries(value);
+    return entries == null ? value : entries + " entries";
+  }
+
+  private static @Nullable Integer entries(@Nullable Object value) {
+    if (value instanceof Map<?, ?> map) {
+      return map.size();
+    }
+    return value instanceof Collection<?> list ? list.size() : null;
   }
 
   private static @Nullable String allowed(String constraint, ConstraintViolation<?> violation) {
@@ -79,7 +87,7 @@ final class ConstraintFault {
           attributes.get("min")
               + " to "
               + attributes.get("max")
-              + (violation.getInvalidValue() instanceof Collection ? " entries" : " characters");
+              + (entries(violation.getInvalidValue()) == null ? " characters" : " entries");
       case "Pattern" -> String.valueOf(attributes.get("regexp"));
       default -> null;
     };

@@ -17,6 +17,7 @@ import com.fasterxml.jackson.databind.cfg.CoercionInputShape;
 import com.fasterxml.jackson.databind.type.LogicalType;
 import io.quarkus.jackson.ObjectMapperCustomizer;
 import jakarta.inject.Singleton;
+import org.standoff.catalogue.load.YamlFile;
 
 /** The one way in which this service reads and writes JSON. */
 @Singleton
@@ -25,9 +26,13 @@ public class JsonSetup implements ObjectMapperCustomizer {
   static final int DEEPEST = 32;
 
   /** A file of a pack may come as a text; shorter limits stand at the members. */
-  static final int LONGEST_TEXT = 262_144;
+  public static final int LONGEST_TEXT = YamlFile.MOST_BYTES;
 
   static final int LONGEST_NUMBER = 64;
+
+  /** What is read as a moment: RFC 3339, to the nanosecond at most. */
+  public static final String MOMENT =
+      "\\d{4}-\\d{2}-\\d{2}[Tt]\\d{2}:\\d{2}:\\d{2}(\\.\\d{1,9})?([Zz]|[+-]\\d{2}:\\d{2})";
 
   /** After the framework's own, so that its modules do not take the place of our serializers. */
   @Override

@@ -87,9 +87,7 @@ final class RequestModule extends SimpleModule {
   private static final class Moment extends StdScalarDeserializer<Instant> {
 
     private static final long serialVersionUID = 1L;
-    private static final Pattern FORM =
-        Pattern.compile(
-            "\\d{4}-\\d{2}-\\d{2}[Tt]\\d{2}:\\d{2}:\\d{2}(\\.\\d{1,9})?([Zz]|[+-]\\d{2}:\\d{2})");
+    private static final Pattern FORM = Pattern.compile(JsonSetup.MOMENT);
 
     Moment() {
       super(Instant.class);

@@ -8,6 +8,7 @@ import jakarta.validation.constraints.Size;
 import java.util.Map;
 import java.util.TreeMap;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.standoff.rest.json.JsonSetup;
 
 /**
  * The files of a pack.
@@ -24,7 +25,7 @@ public record PackTold(
         @NotNull
         @NotEmpty
         @Size(max = PackTold.MOST_FILES)
-        Map<@Size(max = 200) String, @NotNull String> files) {
+        Map<@Size(max = 200) String, @NotNull @Size(max = JsonSetup.LONGEST_TEXT) String> files) {
 
   static final int MOST_FILES = 2_000;
 

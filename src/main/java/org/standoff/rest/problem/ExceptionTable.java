@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.standoff.answers.TooCostly;
 import org.standoff.kit.DatabaseLost;
 import org.standoff.kit.NotPermitted;
 import org.standoff.kit.StatementFailed;
@@ -61,6 +62,7 @@ final class ExceptionTable {
 
   static {
     row(InvalidRequest.class, e -> Told.of(e.type(), e.getMessage(), e.faults()));
+    row(TooCostly.class, e -> Told.of(ProblemType.TOO_COSTLY, e.getMessage()));
     row(BodyBrokenOff.class, e -> Told.of(ProblemType.TOO_SLOW, e.getMessage()));
     row(BodyTooSlow.class, e -> Told.of(ProblemType.TOO_SLOW, e.getMessage()));
     row(BodyTooLarge.class, e -> Told.of(ProblemType.TOO_LARGE, e.getMessage()));

@@ -6,6 +6,7 @@ import java.net.URI;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
+import org.standoff.answers.CpuCost;
 
 /**
  * What a caller is told when something is wrong (RFC 9457).
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param instance the request, as {@code urn:uuid:} and its {@code Request-Id}
  * @param code the kind of problem, for programs
  * @param errors every fault that was found, each with its place
+ * @param cost what a calculation would cost that is too dear
  * @param members what else belongs to this kind of problem, written as members of its own (RFC
  *     9457, 3.2)
  */
@@ -33,6 +35,11 @@ public record Problem(
     @Schema(description = "The request, as urn:uuid: and its Request-Id") URI instance,
     @Schema(description = "The kind of problem, for programs; more codes may come") String code,
     @Schema(description = "Every fault that was found, each with its place") List<Fault> errors,
+    @Schema(
+            description =
+                "What a calculation would cost that is too dear, beside what there is; absent"
+                    + " elsewhere")
+        @Nullable CpuCost cost,
     @Schema(hidden = true) @JsonUnwrapped @Nullable Object members) {
 
   /** The media type of every problem. */
@@ -51,11 +58,17 @@ public record Problem(
         URI.create("urn:uuid:" + requestId),
         type.name(),
         errors,
+        null,
         null);
+  }
+
+  /** The same with what was estimated. */
+  Problem costing(@Nullable CpuCost estimate) {
+    return new Problem(type, title, status, detail, instance, code, errors, estimate, members);
   }
 
   /** The same with what else belongs to it. */
   Problem with(@Nullable Object more) {
-    return new Problem(type, title, status, detail, instance, code, errors, more);
+    return new Problem(type, title, status, detail, instance, code, errors, cost, more);
   }
 }

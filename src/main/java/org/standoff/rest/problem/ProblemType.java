@@ -72,6 +72,13 @@ public enum ProblemType {
       "The request breaks a rule of the trade",
       "The request is well-formed, but what it asks contradicts itself or the catalogue.",
       "Correct every entry of 'errors'; each names the rule and the figures that break it."),
+  TOO_COSTLY(
+      422,
+      "This would take too long to compute",
+      "The CPU time that the question is estimated to take, before anything is computed, is more"
+          + " than the request has left; 'cost' tells both. The lines of a batch share it.",
+      "Ask for less: a lower order, fewer microphones, sources, places or patterns, no octaves; or"
+          + " send the lines of a batch that were not answered in another one."),
   PRECONDITION_WANTED(
       428,
       "Say which state this changes",

@@ -9,6 +9,7 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import org.jboss.logging.Logger;
+import org.standoff.answers.TooCostly;
 
 /** Turns exceptions into problem documents, for resources and for what lies in front of them. */
 @ApplicationScoped
@@ -35,6 +36,7 @@ public class Problems {
       LOG.errorf(exception, "Request %s failed", requestId);
     }
     return Problem.of(told.type(), told.detail(), told.faults(), requestId)
+        .costing(exception instanceof TooCostly costly ? costly.cost() : null)
         .with(told.members().orElse(null));
   }
 

@@ -90,11 +90,10 @@ public class HeadroomResource {
       operationId = "postHeadroom",
       summary = "Compute the headroom of a chain at told settings",
       description =
-          "Give the peak at the capsule, or a source and a distance. Without a gain the recommended"
-              + " one is set. As application/json the whole answer, as text/csv a sheet with a row a"
-              + " stage, as text/plain one line of names and values. As application/x-ndjson up to"
-              + " 1000 questions, one a line, are answered line by line in their order:"
-              + " {\"line\": 1, \"answer\": …} or {\"line\": 1, \"problem\": …}.")
+          "Give the peak at the capsule, or a source and a distance. Without a gain the"
+              + " recommended one is set. As application/json the whole answer, as text/csv a sheet"
+              + " with a row a stage, as text/plain one line of names and values."
+              + Batch.WORDS)
   @RequestBody(
       required = true,
       content = {

@@ -93,12 +93,11 @@ public class SettingsResource {
       operationId = "postSettings",
       summary = "Recommend settings for a source and a distance",
       description =
-          "Everything but source and preamp may be left out; the answer says what was assumed. A"
-              + " reference is an id, or the item itself in the form of its catalogue file. As"
-              + " application/json the whole answer, as text/csv a sheet with a row a microphone,"
-              + " as text/plain the best in one line of names and values. As application/x-ndjson"
-              + " up to 1000 questions, one a line, are answered line by line in their order:"
-              + " {\"line\": 1, \"answer\": …} or {\"line\": 1, \"problem\": …}.")
+          "Everything but source and preamp may be left out; the answer says what was"
+              + " assumed. A reference is an id, or the item itself in the form of its catalogue"
+              + " file. As application/json the whole answer, as text/csv a sheet with a row a"
+              + " microphone, as text/plain the best in one line of names and values."
+              + Batch.WORDS)
   @RequestBody(
       required = true,
       content = {

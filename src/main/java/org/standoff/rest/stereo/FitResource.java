@@ -45,10 +45,10 @@ public class FitResource {
       operationId = "postStereoFit",
       summary = "Find the pairs that spread players over the loudspeakers as wished",
       description =
-          "Measures are solved, not picked from a grid: asked for its geometry, a solution returns"
-              + " the wish. Ask for text/plain to get the best in one line, for text/csv to get a"
-              + " sheet, for image/svg+xml to get a picture of the best. As application/x-ndjson"
-              + " many questions, one a line, are answered line by line.")
+          "Measures are solved, not picked from a grid: asked for its geometry, a solution"
+              + " returns the wish. Ask for text/plain to get the best in one line, for text/csv to"
+              + " get a sheet, for image/svg+xml to get a picture of the best."
+              + Batch.WORDS)
   @RequestBody(
       required = true,
       content = {

@@ -106,11 +106,11 @@ public class GeometryResource {
       operationId = "postStereoGeometry",
       summary = "Compute what a pair makes of sources",
       description =
-          "Exact level and time differences for sources at a finite distance, images under each"
-              + " listening model, recording angle, mono sum, diffuse correlation, direct over late"
-              + " field, and what tape and protractor need. Ask for text/plain to get a line a"
-              + " source, for text/csv to get a sheet, for image/svg+xml to get a picture. As"
-              + " application/x-ndjson many questions, one a line, are answered line by line.")
+          "Exact level and time differences for sources at a finite distance, images under"
+              + " each listening model, recording angle, mono sum, diffuse correlation, direct over"
+              + " late field, and what tape and protractor need. Ask for text/plain to get a line a"
+              + " source, for text/csv to get a sheet, for image/svg+xml to get a picture."
+              + Batch.WORDS)
   @RequestBody(
       required = true,
       content = {

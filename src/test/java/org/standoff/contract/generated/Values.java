@@ -184,6 +184,7 @@ final class Values {
     }
     if (isOf(schema, "object")) {
       objects(all);
+      maps(schema, all);
     }
     return List.copyOf(all);
   }
@@ -251,6 +252,28 @@ final class Values {
       list.add(one);
     }
     return list;
+  }
+
+  private void maps(JsonNode schema, Set<JsonNode> all) {
+    JsonNode one = sample(schema.path("additionalProperties"));
+    int most = schema.path("maxProperties").asInt(LONG_LIST + 1);
+    if (most <= LONG_LIST) {
+      all.add(named(most, one));
+      all.add(named(most + 1, one));
+    }
+    int longest = schema.at("/propertyNames/maxLength").asInt();
+    if (longest > 0) {
+      all.add(NODES.objectNode().set("x".repeat(longest), one));
+      all.add(NODES.objectNode().set("é".repeat(longest + 1), one));
+    }
+  }
+
+  private static JsonNode named(int count, JsonNode one) {
+    ObjectNode map = NODES.objectNode();
+    for (int i = 0; i < count; i++) {
+      map.set("x" + i, one);
+    }
+    return map;
   }
 
   private static void objects(Set<JsonNode> all) {

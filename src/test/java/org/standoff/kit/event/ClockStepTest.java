@@ -23,8 +23,9 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.standoff.fixture.Holding;
+import org.standoff.fixture.Supposing;
 import org.standoff.kit.Caller;
-import org.standoff.kit.Precondition;
 import org.standoff.kit.hold.Callers;
 import org.standoff.kit.hold.Hold;
 import org.standoff.kit.hold.HoldRefused;
@@ -97,7 +98,7 @@ class ClockStepTest {
   void whatIsOutWhenTheClockStepsBackCanBeHandedBack() {
     Hold out = kit.out(DESK, wish("r", period(0, 9), ONE));
     kit.clockAt(Duration.ofDays(-3));
-    kit.service.house.checkIn(Callers.ADMIN, out.id(), Set.of(), Precondition.NONE);
+    kit.service.house.checkIn(Callers.ADMIN, out.id(), Set.of(), Supposing.NOTHING);
     assertThat(kit.state(out)).isEqualTo(HoldState.RETURNED);
   }
 
@@ -116,7 +117,7 @@ class ClockStepTest {
     Hold hold = kit.hold(DESK, wish("r", period(5, 9), ONE));
     EventCursor seen = after(EventCursor.START, 100).next();
     kit.clockAt(Duration.ofDays(-3));
-    kit.service.desk.release(DESK, hold.id(), Precondition.NONE);
+    kit.service.desk.release(DESK, hold.id(), Supposing.NOTHING);
     kit.clockAt(Duration.ofHours(3));
     Hold late = kit.hold(OTHER, wish("s", period(5, 9), ONE));
     assertThat(after(seen, 100).events())
@@ -176,7 +177,8 @@ class ClockStepTest {
       double from = random.nextInt(96) - 48;
       try {
         Hold hold =
-            instance.holds.hold(
+            Holding.once(
+                instance.holds,
                 desk,
                 wish(
                     UUID.randomUUID().toString(),
@@ -191,16 +193,16 @@ class ClockStepTest {
 
   private void goOn(Random random, Instance instance, Caller desk, Hold hold) {
     switch (random.nextInt(4)) {
-      case 0 -> instance.desk.release(desk, hold.id(), Precondition.NONE);
+      case 0 -> instance.desk.release(desk, hold.id(), Supposing.NOTHING);
       case 1 -> {
-        instance.desk.confirm(desk, hold.id(), Precondition.NONE);
-        instance.house.checkOut(Callers.ADMIN, hold.id(), Precondition.NONE);
+        instance.desk.confirm(desk, hold.id(), Supposing.NOTHING);
+        instance.house.checkOut(Callers.ADMIN, hold.id(), Supposing.NOTHING);
         kit.clockAt(Duration.ofHours(random.nextInt(144) - 72L));
-        instance.house.checkIn(Callers.ADMIN, hold.id(), Set.of(), Precondition.NONE);
+        instance.house.checkIn(Callers.ADMIN, hold.id(), Set.of(), Supposing.NOTHING);
       }
       case 2 -> {
         Instant later = hold.period().to().plus(Duration.ofHours(1));
-        instance.desk.extend(desk, hold.id(), later, Precondition.NONE);
+        instance.desk.extend(desk, hold.id(), later, Supposing.NOTHING);
       }
       default -> instance.holds.find(desk, hold.id());
     }

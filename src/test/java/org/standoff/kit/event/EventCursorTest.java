@@ -33,10 +33,4 @@ class EventCursorTest {
   void anythingElseIsNone(String text) {
     assertThat(EventCursor.parse(text)).isEmpty();
   }
-
-  @Test
-  void numbersAreComparedAsNumbers() {
-    assertThat(new EventCursor("9", 1)).isLessThan(new EventCursor("10", 0));
-    assertThat(new EventCursor("9", 9)).isLessThan(new EventCursor("9", 10));
-  }
 }

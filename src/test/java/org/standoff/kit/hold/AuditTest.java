@@ -13,8 +13,8 @@ import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.standoff.fixture.Supposing;
 import org.standoff.kit.Caller;
-import org.standoff.kit.Precondition;
 
 class AuditTest {
 
@@ -47,11 +47,11 @@ class AuditTest {
   @Test
   void everyStepOfAHoldIsWrittenDownWithWhoTookIt() {
     Hold hold = kit.hold(DESK, wish("r", period(0, 2), line("quay", "core/a", 1)));
-    kit.service.desk.confirm(DESK, hold.id(), Precondition.NONE);
-    kit.service.desk.extend(DESK, hold.id(), at(3), Precondition.NONE);
+    kit.service.desk.confirm(DESK, hold.id(), Supposing.NOTHING);
+    kit.service.desk.extend(DESK, hold.id(), at(3), Supposing.NOTHING);
     Caller clerk = Callers.publisher("quay");
-    kit.service.house.checkOut(clerk, hold.id(), Precondition.NONE);
-    kit.service.house.checkIn(clerk, hold.id(), Set.of(), Precondition.NONE);
+    kit.service.house.checkOut(clerk, hold.id(), Supposing.NOTHING);
+    kit.service.house.checkIn(clerk, hold.id(), Set.of(), Supposing.NOTHING);
     assertThat(audited("hold"))
         .containsExactly(
             "north-desk -> tentative",
@@ -82,7 +82,7 @@ class AuditTest {
     Hold first = kit.hold(DESK, wish("r", period(0, 2), line("quay", "core/a", 1)));
     Hold waiting =
         kit.hold(Callers.desk("south-desk"), second("s", period(1, 2), line("quay", "core/a", 1)));
-    kit.service.desk.release(DESK, first.id(), Precondition.NONE);
+    kit.service.desk.release(DESK, first.id(), Supposing.NOTHING);
     assertThat(kit.state(waiting)).isEqualTo(HoldState.TENTATIVE);
     assertThat(audited("hold"))
         .containsExactly(

@@ -12,9 +12,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.standoff.fixture.Supposing;
 import org.standoff.kit.Caller;
 import org.standoff.kit.Period;
-import org.standoff.kit.Precondition;
 
 class DiaryTest {
 
@@ -85,7 +85,7 @@ class DiaryTest {
   @Test
   void aReleasedHoldIsGoneFromIt() {
     Hold last = kit.hold(DESK, wish("d", period(20, 21), ONE));
-    kit.service.desk.release(DESK, last.id(), Precondition.NONE);
+    kit.service.desk.release(DESK, last.id(), Supposing.NOTHING);
     assertThat(diary(Optional.empty(), period(19, 24))).isEmpty();
   }
 

@@ -11,8 +11,8 @@ import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.standoff.fixture.Supposing;
 import org.standoff.kit.Caller;
-import org.standoff.kit.Precondition;
 
 class ExpiryTest {
 
@@ -41,7 +41,7 @@ class ExpiryTest {
     assertThat(kit.state(hold)).isEqualTo(HoldState.TENTATIVE);
     kit.clockAt(Duration.ofHours(2));
     assertThat(kit.state(hold)).isEqualTo(HoldState.EXPIRED);
-    assertThatThrownBy(() -> kit.service.desk.confirm(DESK, hold.id(), Precondition.NONE))
+    assertThatThrownBy(() -> kit.service.desk.confirm(DESK, hold.id(), Supposing.NOTHING))
         .isInstanceOf(StepRefused.class);
   }
 

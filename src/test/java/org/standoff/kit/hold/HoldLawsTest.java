@@ -21,9 +21,9 @@ import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.lifecycle.AfterTry;
 import net.jqwik.api.lifecycle.BeforeContainer;
+import org.standoff.fixture.Supposing;
 import org.standoff.kit.Caller;
 import org.standoff.kit.Model;
-import org.standoff.kit.Precondition;
 import org.standoff.kit.house.HouseTerms;
 import org.standoff.kit.house.OpeningHours;
 
@@ -213,11 +213,11 @@ class HoldLawsTest {
         .ifPresent(
             chosen -> {
               if (chosen.held.state == HoldState.TENTATIVE) {
-                kit.service.desk.confirm(Callers.ADMIN, chosen.id, Precondition.NONE);
+                kit.service.desk.confirm(Callers.ADMIN, chosen.id, Supposing.NOTHING);
                 chosen.held.state = HoldState.CONFIRMED;
               } else {
                 assertThatThrownBy(
-                        () -> kit.service.desk.confirm(Callers.ADMIN, chosen.id, Precondition.NONE))
+                        () -> kit.service.desk.confirm(Callers.ADMIN, chosen.id, Supposing.NOTHING))
                     .isInstanceOf(StepRefused.class);
               }
             });
@@ -229,12 +229,12 @@ class HoldLawsTest {
             chosen -> {
               if (Set.of(HoldState.WAITING, HoldState.TENTATIVE, HoldState.CONFIRMED)
                   .contains(chosen.held.state)) {
-                kit.service.desk.release(Callers.ADMIN, chosen.id, Precondition.NONE);
+                kit.service.desk.release(Callers.ADMIN, chosen.id, Supposing.NOTHING);
                 chosen.held.state = HoldState.RELEASED;
                 chosen.held.pieces.forEach(piece -> piece.occupies = false);
               } else {
                 assertThatThrownBy(
-                        () -> kit.service.desk.release(Callers.ADMIN, chosen.id, Precondition.NONE))
+                        () -> kit.service.desk.release(Callers.ADMIN, chosen.id, Supposing.NOTHING))
                     .isInstanceOf(StepRefused.class);
               }
             });
@@ -251,7 +251,7 @@ class HoldLawsTest {
         Set.of(HoldState.WAITING, HoldState.TENTATIVE, HoldState.CONFIRMED, HoldState.OUT)
             .contains(held.state);
     Runnable extension =
-        () -> kit.service.desk.extend(Callers.ADMIN, chosen.id, model.at(to), Precondition.NONE);
+        () -> kit.service.desk.extend(Callers.ADMIN, chosen.id, model.at(to), Supposing.NOTHING);
     if (!live) {
       assertThatThrownBy(extension::run).isInstanceOf(StepRefused.class);
       return;
@@ -305,7 +305,7 @@ class HoldLawsTest {
       return;
     }
     Runnable collection =
-        () -> kit.service.house.checkOut(Callers.publisher(house), chosen.id, Precondition.NONE);
+        () -> kit.service.house.checkOut(Callers.publisher(house), chosen.id, Supposing.NOTHING);
     List<TickModel.Piece> theirs =
         held.pieces.stream()
             .filter(piece -> piece.unit.model.house().equals(house) && piece.occupies && !piece.out)
@@ -363,12 +363,12 @@ class HoldLawsTest {
       assertThatThrownBy(
               () ->
                   kit.service.house.checkIn(
-                      Callers.publisher(house), chosen.id, Set.of(), Precondition.NONE))
+                      Callers.publisher(house), chosen.id, Set.of(), Supposing.NOTHING))
           .isInstanceOf(StepRefused.class);
       return;
     }
     CheckedIn in =
-        kit.service.house.checkIn(Callers.publisher(house), chosen.id, Set.of(), Precondition.NONE);
+        kit.service.house.checkIn(Callers.publisher(house), chosen.id, Set.of(), Supposing.NOTHING);
     int ready = model.now + (int) model.terms(house).turnRound().dividedBy(TickModel.TICK);
     List<String> hit = new ArrayList<>();
     for (TickModel.Piece piece : theirs) {

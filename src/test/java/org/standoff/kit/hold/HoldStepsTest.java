@@ -21,6 +21,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.standoff.fixture.Supposing;
 import org.standoff.kit.Caller;
 import org.standoff.kit.NotPermitted;
 import org.standoff.kit.Precondition;
@@ -113,10 +114,10 @@ class HoldStepsTest {
       case OUT -> kit.out(DESK, plain);
       case RETURNED -> {
         UUID id = kit.out(DESK, plain).id();
-        yield kit.service.house.checkIn(Callers.ADMIN, id, Set.of(), Precondition.NONE).hold();
+        yield kit.service.house.checkIn(Callers.ADMIN, id, Set.of(), Supposing.NOTHING).hold();
       }
       case RELEASED ->
-          kit.service.desk.release(DESK, kit.hold(DESK, plain).id(), Precondition.NONE);
+          kit.service.desk.release(DESK, kit.hold(DESK, plain).id(), Supposing.NOTHING);
       case EXPIRED -> {
         UUID id = kit.hold(DESK, plain).id();
         kit.clockAt(Duration.ofHours(2));
@@ -127,11 +128,11 @@ class HoldStepsTest {
 
   private void take(HoldStep step, UUID id) {
     switch (step) {
-      case CONFIRM -> kit.service.desk.confirm(DESK, id, Precondition.NONE);
-      case RELEASE -> kit.service.desk.release(DESK, id, Precondition.NONE);
-      case EXTEND -> kit.service.desk.extend(DESK, id, at(4), Precondition.NONE);
-      case CHECK_OUT -> kit.service.house.checkOut(Callers.ADMIN, id, Precondition.NONE);
-      case CHECK_IN -> kit.service.house.checkIn(Callers.ADMIN, id, Set.of(), Precondition.NONE);
+      case CONFIRM -> kit.service.desk.confirm(DESK, id, Supposing.NOTHING);
+      case RELEASE -> kit.service.desk.release(DESK, id, Supposing.NOTHING);
+      case EXTEND -> kit.service.desk.extend(DESK, id, at(4), Supposing.NOTHING);
+      case CHECK_OUT -> kit.service.house.checkOut(Callers.ADMIN, id, Supposing.NOTHING);
+      case CHECK_IN -> kit.service.house.checkIn(Callers.ADMIN, id, Set.of(), Supposing.NOTHING);
     }
   }
 
@@ -142,9 +143,9 @@ class HoldStepsTest {
       assertThatThrownBy(() -> take(step, id)).isInstanceOf(HoldUnknown.class);
     }
     for (Caller stranger : new Caller[] {DESK, Callers.publisher("mill")}) {
-      assertThatThrownBy(() -> kit.service.house.checkOut(stranger, id, Precondition.NONE))
+      assertThatThrownBy(() -> kit.service.house.checkOut(stranger, id, Supposing.NOTHING))
           .isInstanceOf(HoldUnknown.class);
-      assertThatThrownBy(() -> kit.service.house.checkIn(stranger, id, Set.of(), Precondition.NONE))
+      assertThatThrownBy(() -> kit.service.house.checkIn(stranger, id, Set.of(), Supposing.NOTHING))
           .isInstanceOf(HoldUnknown.class);
     }
   }
@@ -153,11 +154,11 @@ class HoldStepsTest {
   void aHouseDoesNotDecideForTheDeskNorTheDeskForTheHouse() {
     UUID id = kit.confirmed(DESK, wish("r", period(0, 2), line("quay", "core/a", 1))).id();
     assertThatThrownBy(
-            () -> kit.service.desk.release(Callers.publisher("quay"), id, Precondition.NONE))
+            () -> kit.service.desk.release(Callers.publisher("quay"), id, Supposing.NOTHING))
         .isInstanceOf(NotPermitted.class);
-    assertThatThrownBy(() -> kit.service.house.checkOut(DESK, id, Precondition.NONE))
+    assertThatThrownBy(() -> kit.service.house.checkOut(DESK, id, Supposing.NOTHING))
         .isInstanceOf(NotPermitted.class);
-    assertThat(kit.service.house.checkOut(Callers.publisher("quay"), id, Precondition.NONE).state())
+    assertThat(kit.service.house.checkOut(Callers.publisher("quay"), id, Supposing.NOTHING).state())
         .isEqualTo(HoldState.OUT);
   }
 
@@ -179,11 +180,11 @@ class HoldStepsTest {
   @Test
   void anExtensionKeepsTheUnitsAndMovesTheirTurnRound() {
     Hold hold = kit.confirmed(DESK, wish("r", period(0, 2), line("quay", "core/a", 1)));
-    Hold longer = kit.service.desk.extend(DESK, hold.id(), at(5), Precondition.NONE);
+    Hold longer = kit.service.desk.extend(DESK, hold.id(), at(5), Supposing.NOTHING);
     assertThat(longer.period()).isEqualTo(period(0, 5));
     assertThat(longer.units()).extracting(HeldUnit::busy).containsExactly(period(0, 6));
     kit.hold(OTHER, wish("after", period(6, 7), line("quay", "core/a", 1)));
-    assertThatThrownBy(() -> kit.service.desk.extend(DESK, hold.id(), at(5.5), Precondition.NONE))
+    assertThatThrownBy(() -> kit.service.desk.extend(DESK, hold.id(), at(5.5), Supposing.NOTHING))
         .isInstanceOf(UnitsTaken.class);
   }
 
@@ -194,11 +195,11 @@ class HoldStepsTest {
     UnitsTaken taken =
         catchThrowableOfType(
             UnitsTaken.class,
-            () -> kit.service.desk.extend(DESK, hold.id(), at(4), Precondition.NONE));
+            () -> kit.service.desk.extend(DESK, hold.id(), at(4), Supposing.NOTHING));
     String serial = other.units().findFirst().orElseThrow().serial();
     assertThat(taken.conflicts()).containsExactly(new Conflict("quay", serial, at(4), at(7)));
     assertThat(kit.find(hold.id())).isEqualTo(hold);
-    assertThat(kit.service.desk.extend(DESK, hold.id(), at(3), Precondition.NONE).period().to())
+    assertThat(kit.service.desk.extend(DESK, hold.id(), at(3), Supposing.NOTHING).period().to())
         .as("to the very moment, less the turn-round")
         .isEqualTo(at(3));
   }
@@ -208,13 +209,13 @@ class HoldStepsTest {
     kit.house("pier", "Europe/Vienna", OpeningHours.parse("tue 09:00-17:00"), Duration.ZERO, false);
     kit.units("pier", "core/a", 1);
     UUID id = kit.hold(DESK, wish("r", period(0, 2), line("pier", "core/a", 1))).id();
-    assertThatThrownBy(() -> kit.service.desk.extend(DESK, id, at(2), Precondition.NONE))
+    assertThatThrownBy(() -> kit.service.desk.extend(DESK, id, at(2), Supposing.NOTHING))
         .isInstanceOf(WishRefused.class)
         .hasMessageContaining("later");
-    assertThatThrownBy(() -> kit.service.desk.extend(DESK, id, at(8), Precondition.NONE))
+    assertThatThrownBy(() -> kit.service.desk.extend(DESK, id, at(8), Supposing.NOTHING))
         .isInstanceOf(WishRefused.class)
         .hasMessageContaining("'pier' is closed");
-    assertThat(kit.service.desk.extend(DESK, id, at(4), Precondition.NONE).period().to())
+    assertThat(kit.service.desk.extend(DESK, id, at(4), Supposing.NOTHING).period().to())
         .as("17:00 in Vienna, the moment of closing")
         .isEqualTo(at(4));
   }
@@ -222,7 +223,7 @@ class HoldStepsTest {
   @Test
   void whatIsCollectedEarlyIsBusyFromThen() {
     Hold hold = kit.confirmed(DESK, wish("r", period(3, 5), line("quay", "core/a", 1)));
-    Hold out = kit.service.house.checkOut(Callers.publisher("quay"), hold.id(), Precondition.NONE);
+    Hold out = kit.service.house.checkOut(Callers.publisher("quay"), hold.id(), Supposing.NOTHING);
     assertThat(out.units()).extracting(HeldUnit::busy).containsExactly(period(0, 6));
   }
 
@@ -234,7 +235,7 @@ class HoldStepsTest {
     UnitsTaken taken =
         catchThrowableOfType(
             UnitsTaken.class,
-            () -> kit.service.house.checkOut(Callers.ADMIN, next.id(), Precondition.NONE));
+            () -> kit.service.house.checkOut(Callers.ADMIN, next.id(), Supposing.NOTHING));
     assertThat(taken.conflicts())
         .extracting(Conflict::from, Conflict::to)
         .as("the hold before, which is late")
@@ -246,7 +247,7 @@ class HoldStepsTest {
     Hold hold = kit.confirmed(DESK, wish("r", period(1, 3), line("quay", "core/a", 1)));
     kit.clockAt(Duration.ofHours(3));
     assertThatThrownBy(
-            () -> kit.service.house.checkOut(Callers.ADMIN, hold.id(), Precondition.NONE))
+            () -> kit.service.house.checkOut(Callers.ADMIN, hold.id(), Supposing.NOTHING))
         .isInstanceOf(StepRefused.class)
         .hasMessageContaining("over");
   }
@@ -259,20 +260,20 @@ class HoldStepsTest {
             DESK, wish("r", period(0, 3), line("quay", "core/a", 1), line("mill", "core/b", 1)));
     Caller quay = Callers.publisher("quay");
     Caller mill = Callers.publisher("mill");
-    Hold seen = kit.service.house.checkOut(quay, hold.id(), Precondition.NONE);
+    Hold seen = kit.service.house.checkOut(quay, hold.id(), Supposing.NOTHING);
     assertThat(seen.lines())
         .extracting(HeldLine::wanted)
         .containsExactly(line("quay", "core/a", 1));
-    assertThatThrownBy(() -> kit.service.house.checkOut(quay, hold.id(), Precondition.NONE))
+    assertThatThrownBy(() -> kit.service.house.checkOut(quay, hold.id(), Supposing.NOTHING))
         .isInstanceOf(StepRefused.class);
     assertThatThrownBy(
-            () -> kit.service.house.checkIn(mill, hold.id(), Set.of(), Precondition.NONE))
+            () -> kit.service.house.checkIn(mill, hold.id(), Set.of(), Supposing.NOTHING))
         .as("the mill's is not out")
         .isInstanceOf(StepRefused.class);
-    kit.service.house.checkIn(quay, hold.id(), Set.of(), Precondition.NONE);
+    kit.service.house.checkIn(quay, hold.id(), Set.of(), Supposing.NOTHING);
     assertThat(kit.state(hold)).as("the mill's is still to come").isEqualTo(HoldState.OUT);
-    kit.service.house.checkOut(mill, hold.id(), Precondition.NONE);
-    kit.service.house.checkIn(mill, hold.id(), Set.of(), Precondition.NONE);
+    kit.service.house.checkOut(mill, hold.id(), Supposing.NOTHING);
+    kit.service.house.checkIn(mill, hold.id(), Set.of(), Supposing.NOTHING);
     assertThat(kit.state(hold)).isEqualTo(HoldState.RETURNED);
     assertThat(kit.find(hold.id()).units()).allMatch(unit -> unit.inAt().isPresent());
   }
@@ -286,15 +287,15 @@ class HoldStepsTest {
         "update hold_unit set out_at = kit_now() where unit in (select id from unit where serial = any(?))",
         (Object) Arrays.copyOf(serials, 2));
     kit.database.change("update hold set state = 'out' where id = ?", hold.id());
-    kit.service.house.checkIn(Callers.ADMIN, hold.id(), Set.of(serials[0]), Precondition.NONE);
+    kit.service.house.checkIn(Callers.ADMIN, hold.id(), Set.of(serials[0]), Supposing.NOTHING);
     assertThat(kit.state(hold)).isEqualTo(HoldState.OUT);
     assertThatThrownBy(
             () ->
                 kit.service.house.checkIn(
-                    Callers.ADMIN, hold.id(), Set.of(serials[2]), Precondition.NONE))
+                    Callers.ADMIN, hold.id(), Set.of(serials[2]), Supposing.NOTHING))
         .isInstanceOf(WishRefused.class)
         .hasMessageContaining("not out");
-    kit.service.house.checkIn(Callers.ADMIN, hold.id(), Set.of(serials[1]), Precondition.NONE);
+    kit.service.house.checkIn(Callers.ADMIN, hold.id(), Set.of(serials[1]), Supposing.NOTHING);
     assertThat(kit.state(hold)).isEqualTo(HoldState.RETURNED);
     assertThat(kit.hold(OTHER, wish("s", period(2, 30), line("quay", "core/a", 3))).units())
         .hasSize(3);

@@ -19,8 +19,8 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.standoff.fixture.Supposing;
 import org.standoff.kit.Caller;
-import org.standoff.kit.Precondition;
 
 class IdempotencyTest {
 
@@ -51,7 +51,7 @@ class IdempotencyTest {
   void theSameKeyAndBodyHaveTheSameAnswerAndMakeOneHold() {
     HoldWish wanted = wish("r", period(1, 2), ONE);
     Receipt first = kit.service.holds.holdOnce(DESK, wanted, retry("k", "body"));
-    kit.service.desk.confirm(DESK, first.hold(), Precondition.NONE);
+    kit.service.desk.confirm(DESK, first.hold(), Supposing.NOTHING);
     Receipt again = kit.service.holds.holdOnce(DESK, wanted, retry("k", "body"));
     assertThat(again).isEqualTo(first);
     assertThat(again.answer()).as("the first answer, whatever became of it").contains("TENTATIVE");
@@ -83,7 +83,7 @@ class IdempotencyTest {
     HoldWish wanted = wish("r", period(1, 2), ONE);
     assertThatThrownBy(() -> kit.service.holds.holdOnce(DESK, wanted, retry("k", "body")))
         .isInstanceOf(Shortage.class);
-    kit.service.desk.release(OTHER, before.id(), Precondition.NONE);
+    kit.service.desk.release(OTHER, before.id(), Supposing.NOTHING);
     assertThat(kit.service.holds.holdOnce(DESK, wanted, retry("k", "body")).answer())
         .contains("TENTATIVE");
   }

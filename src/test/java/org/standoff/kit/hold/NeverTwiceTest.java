@@ -24,10 +24,10 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.standoff.fixture.Supposing;
 import org.standoff.kit.Caller;
 import org.standoff.kit.DatabaseLost;
 import org.standoff.kit.Period;
-import org.standoff.kit.Precondition;
 import org.standoff.kit.Sql;
 
 /**
@@ -225,17 +225,17 @@ class NeverTwiceTest {
     Instance instance = instances.get(random.nextInt(instances.size()));
     try {
       switch (random.nextInt(6)) {
-        case 0 -> instance.desk.release(desk, receipt.hold(), Precondition.NONE);
-        case 1 -> instance.desk.confirm(desk, receipt.hold(), Precondition.NONE);
+        case 0 -> instance.desk.release(desk, receipt.hold(), Supposing.NOTHING);
+        case 1 -> instance.desk.confirm(desk, receipt.hold(), Supposing.NOTHING);
         case 2 -> {
-          Hold hold = instance.desk.confirm(desk, receipt.hold(), Precondition.NONE);
-          instance.house.checkOut(Callers.ADMIN, hold.id(), Precondition.NONE);
-          instance.house.checkIn(Callers.ADMIN, hold.id(), Set.of(), Precondition.NONE);
+          Hold hold = instance.desk.confirm(desk, receipt.hold(), Supposing.NOTHING);
+          instance.house.checkOut(Callers.ADMIN, hold.id(), Supposing.NOTHING);
+          instance.house.checkIn(Callers.ADMIN, hold.id(), Set.of(), Supposing.NOTHING);
         }
         case 3 -> {
           Hold hold = instance.holds.find(desk, receipt.hold());
           Instant later = hold.period().to().plus(Duration.ofHours(1));
-          instance.desk.extend(desk, hold.id(), later, Precondition.NONE);
+          instance.desk.extend(desk, hold.id(), later, Supposing.NOTHING);
         }
         default -> instance.holds.find(desk, receipt.hold());
       }

@@ -9,11 +9,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.IntStream;
+import org.standoff.fixture.Holding;
 import org.standoff.fixture.OwnDatabase;
+import org.standoff.fixture.Supposing;
 import org.standoff.kit.Caller;
 import org.standoff.kit.Model;
 import org.standoff.kit.Period;
-import org.standoff.kit.Precondition;
 import org.standoff.kit.house.FixedHouses;
 import org.standoff.kit.house.HouseTerms;
 import org.standoff.kit.house.OpeningHours;
@@ -129,17 +130,17 @@ public final class OwnKit implements AutoCloseable {
   }
 
   public Hold hold(Caller caller, HoldWish wish) {
-    return service.holds.hold(caller, wish);
+    return Holding.once(service.holds, caller, wish);
   }
 
   /** Held and confirmed. */
   public Hold confirmed(Caller caller, HoldWish wish) {
-    return service.desk.confirm(caller, service.holds.hold(caller, wish).id(), Precondition.NONE);
+    return service.desk.confirm(caller, hold(caller, wish).id(), Supposing.NOTHING);
   }
 
   /** Held, confirmed and handed over. */
   public Hold out(Caller caller, HoldWish wish) {
-    return service.house.checkOut(Callers.ADMIN, confirmed(caller, wish).id(), Precondition.NONE);
+    return service.house.checkOut(Callers.ADMIN, confirmed(caller, wish).id(), Supposing.NOTHING);
   }
 
   public HoldState state(Hold hold) {

@@ -11,8 +11,8 @@ import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.standoff.fixture.Supposing;
 import org.standoff.kit.Caller;
-import org.standoff.kit.Precondition;
 
 class ReturnsTest {
 
@@ -40,7 +40,7 @@ class ReturnsTest {
     Hold hit = kit.confirmed(OTHER, wish("next", period(6, 8), ONE));
     Hold spared = kit.confirmed(OTHER, wish("after", period(10, 12), ONE));
     kit.clockAt(Duration.ofHours(7));
-    CheckedIn in = kit.service.house.checkIn(Callers.ADMIN, late.id(), Set.of(), Precondition.NONE);
+    CheckedIn in = kit.service.house.checkIn(Callers.ADMIN, late.id(), Set.of(), Supposing.NOTHING);
     String serial = spared.units().findFirst().orElseThrow().serial();
     assertThat(in.hits())
         .as("back at 7 and turned round at 8, while 'next' began at 6")
@@ -54,7 +54,7 @@ class ReturnsTest {
                 row -> row.getString("ready"),
                 hit.id()))
         .containsExactly("2026-12-01T20:00:00+00:00");
-    kit.service.house.checkOut(Callers.ADMIN, hit.id(), Precondition.NONE);
+    kit.service.house.checkOut(Callers.ADMIN, hit.id(), Supposing.NOTHING);
   }
 
   @Test
@@ -65,7 +65,7 @@ class ReturnsTest {
     assertThat(
             kit.service
                 .house
-                .checkIn(Callers.ADMIN, first.id(), Set.of(), Precondition.NONE)
+                .checkIn(Callers.ADMIN, first.id(), Set.of(), Supposing.NOTHING)
                 .hits())
         .as("at the agreed moment, turned round at the moment of the next")
         .isEmpty();
@@ -76,7 +76,7 @@ class ReturnsTest {
     Hold first = kit.out(DESK, wish("first", period(0, 20), ONE));
     kit.clockAt(Duration.ofHours(2));
     Hold back =
-        kit.service.house.checkIn(Callers.ADMIN, first.id(), Set.of(), Precondition.NONE).hold();
+        kit.service.house.checkIn(Callers.ADMIN, first.id(), Set.of(), Supposing.NOTHING).hold();
     assertThat(back.units()).extracting(HeldUnit::busy).containsExactly(period(0, 3));
     assertThat(kit.hold(OTHER, wish("next", period(3, 20), ONE)).units()).hasSize(1);
   }
@@ -86,7 +86,7 @@ class ReturnsTest {
     kit.house("mill", Duration.ZERO);
     kit.units("mill", "core/b", 1);
     Hold first = kit.out(DESK, wish("first", period(0, 20), line("mill", "core/b", 1)));
-    kit.service.house.checkIn(Callers.ADMIN, first.id(), Set.of(), Precondition.NONE);
+    kit.service.house.checkIn(Callers.ADMIN, first.id(), Set.of(), Supposing.NOTHING);
     assertThat(kit.hold(OTHER, wish("next", period(1, 20), line("mill", "core/b", 1))).units())
         .hasSize(1);
   }

@@ -12,9 +12,9 @@ import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.standoff.fixture.Supposing;
 import org.standoff.kit.Caller;
 import org.standoff.kit.Model;
-import org.standoff.kit.Precondition;
 
 class SecondHoldsTest {
 
@@ -57,7 +57,7 @@ class SecondHoldsTest {
     Hold next = kit.hold(DESK, second("s", period(8, 12), TWO));
     assertThat(next.state()).isEqualTo(HoldState.WAITING);
     kit.clockAt(Duration.ofHours(1));
-    kit.service.desk.release(FIRST, first.id(), Precondition.NONE);
+    kit.service.desk.release(FIRST, first.id(), Supposing.NOTHING);
     Hold promoted = kit.find(next.id());
     assertThat(promoted.state()).isEqualTo(HoldState.TENTATIVE);
     assertThat(promoted.expiresAt()).as("two hours from now").contains(at(3));
@@ -72,10 +72,10 @@ class SecondHoldsTest {
     Hold early = kit.hold(DESK, second("early", period(2, 5), TWO));
     kit.clockAt(Duration.ofMinutes(1));
     Hold late = kit.hold(DESK, second("late", period(2, 5), TWO));
-    kit.service.desk.release(FIRST, first.id(), Precondition.NONE);
+    kit.service.desk.release(FIRST, first.id(), Supposing.NOTHING);
     assertThat(kit.state(early)).isEqualTo(HoldState.TENTATIVE);
     assertThat(kit.state(late)).isEqualTo(HoldState.WAITING);
-    kit.service.desk.release(DESK, early.id(), Precondition.NONE);
+    kit.service.desk.release(DESK, early.id(), Supposing.NOTHING);
     assertThat(kit.state(late)).isEqualTo(HoldState.TENTATIVE);
   }
 
@@ -87,7 +87,7 @@ class SecondHoldsTest {
     Hold both = kit.hold(DESK, second("both", period(2, 5), TWO, line("mill", "core/b", 1)));
     kit.clockAt(Duration.ofMinutes(1));
     Hold one = kit.hold(DESK, second("one", period(2, 5), ONE));
-    kit.service.desk.release(FIRST, first.id(), Precondition.NONE);
+    kit.service.desk.release(FIRST, first.id(), Supposing.NOTHING);
     assertThat(kit.find(both.id())).as("the mill has none yet").isEqualTo(both);
     assertThat(kit.state(one)).isEqualTo(HoldState.TENTATIVE);
   }
@@ -110,7 +110,7 @@ class SecondHoldsTest {
     Hold soon = kit.hold(DESK, second("soon", period(4.5, 6), TWO));
     Hold later = kit.hold(DESK, second("later", period(5, 7), TWO));
     kit.clockAt(Duration.ofHours(4));
-    kit.service.house.checkIn(Callers.ADMIN, first.id(), Set.of(), Precondition.NONE);
+    kit.service.house.checkIn(Callers.ADMIN, first.id(), Set.of(), Supposing.NOTHING);
     assertThat(kit.state(soon)).as("they are being turned round").isEqualTo(HoldState.WAITING);
     assertThat(kit.state(later)).isEqualTo(HoldState.TENTATIVE);
   }
@@ -130,7 +130,7 @@ class SecondHoldsTest {
     kit.clockAt(Duration.ofHours(4));
     Hold waiting = kit.hold(DESK, second("r", period(30, 31), ONE));
     assertThat(waiting.state()).as("nobody knows when it is back").isEqualTo(HoldState.WAITING);
-    kit.service.desk.extend(FIRST, late.id(), at(20), Precondition.NONE);
+    kit.service.desk.extend(FIRST, late.id(), at(20), Supposing.NOTHING);
     assertThat(kit.state(waiting)).as("known again").isEqualTo(HoldState.TENTATIVE);
   }
 
@@ -138,8 +138,8 @@ class SecondHoldsTest {
   void aWaitingHoldCanBeGivenUpAndItsPlaceIsGone() {
     Hold first = kit.confirmed(FIRST, wish("first", period(0, 9), TWO));
     Hold waiting = kit.hold(DESK, second("r", period(3, 5), ONE));
-    kit.service.desk.release(DESK, waiting.id(), Precondition.NONE);
-    kit.service.desk.release(FIRST, first.id(), Precondition.NONE);
+    kit.service.desk.release(DESK, waiting.id(), Supposing.NOTHING);
+    kit.service.desk.release(FIRST, first.id(), Supposing.NOTHING);
     assertThat(kit.state(waiting)).isEqualTo(HoldState.RELEASED);
     assertThat(kit.find(waiting.id()).units()).isEmpty();
   }

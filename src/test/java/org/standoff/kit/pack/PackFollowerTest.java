@@ -22,8 +22,8 @@ import org.standoff.catalogue.CatalogueKind;
 import org.standoff.catalogue.load.LiveCatalogue;
 import org.standoff.fixture.EmbeddedDatabaseResource;
 import org.standoff.fixture.Kit;
+import org.standoff.fixture.Supposing;
 import org.standoff.kit.Caller;
-import org.standoff.kit.Precondition;
 import org.standoff.kit.Role;
 import org.standoff.kit.SchemaMigration;
 
@@ -51,12 +51,12 @@ class PackFollowerTest {
     String house = Kit.house().id();
     LiveCatalogue other = follow(Duration.ofHours(1));
     String pack = house + "-own";
-    HousePack first = packs.put(ADMIN, house, pack, files(pack, "1.0.0"), Precondition.NONE).now();
+    HousePack first = packs.put(ADMIN, house, pack, files(pack, "1.0.0"), Supposing.NOTHING).now();
     await().until(() -> version(other.get(), pack).equals("1.0.0"));
-    HousePack second = packs.put(ADMIN, house, pack, files(pack, "1.0.1"), Precondition.NONE).now();
+    HousePack second = packs.put(ADMIN, house, pack, files(pack, "1.0.1"), Supposing.NOTHING).now();
     await().until(() -> version(other.get(), pack).equals("1.0.1"));
     assertThat(second.revision()).isEqualTo(first.revision() + 1);
-    packs.withdraw(ADMIN, house, pack, Precondition.NONE);
+    packs.withdraw(ADMIN, house, pack, Supposing.NOTHING);
     await().until(() -> other.get().pack(pack).isEmpty());
   }
 
@@ -64,7 +64,7 @@ class PackFollowerTest {
   void aCallThatWasLostIsMadeUpForByALook() {
     String house = Kit.house().id();
     String pack = house + "-own";
-    packs.put(ADMIN, house, pack, files(pack, "1.0.0"), Precondition.NONE);
+    packs.put(ADMIN, house, pack, files(pack, "1.0.0"), Supposing.NOTHING);
     LiveCatalogue other = follow(Duration.ofMillis(100));
     await().until(() -> version(other.get(), pack).equals("1.0.0"));
     // in a session without triggers nobody is called

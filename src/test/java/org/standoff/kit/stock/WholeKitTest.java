@@ -25,10 +25,10 @@ import javax.sql.DataSource;
 import org.junit.jupiter.api.Test;
 import org.standoff.fixture.EmbeddedDatabaseResource;
 import org.standoff.fixture.Kit;
+import org.standoff.fixture.Supposing;
 import org.standoff.kit.Caller;
 import org.standoff.kit.Model;
 import org.standoff.kit.ModelLocks;
-import org.standoff.kit.Precondition;
 import org.standoff.kit.Role;
 import org.standoff.kit.Sql;
 
@@ -77,7 +77,7 @@ class WholeKitTest {
     publish(house, List.of(unit("A")));
     assertThat(state(first)).isEqualTo("tentative");
     UUID second = waiting(house);
-    stock.put(ADMIN, house, unit("B"), Precondition.NONE);
+    stock.put(ADMIN, house, unit("B"), Supposing.NOTHING);
     assertThat(state(second)).isEqualTo("tentative");
   }
 
@@ -149,7 +149,7 @@ class WholeKitTest {
   }
 
   private PublishReport publish(String house, List<KitUnit> kit) {
-    return wholeKit.publish(ADMIN, house, kit, false, Precondition.NONE);
+    return wholeKit.publish(ADMIN, house, kit, false, Supposing.NOTHING);
   }
 
   private static KitUnit unit(String serial) {
@@ -162,7 +162,7 @@ class WholeKitTest {
 
   private Set<String> available(String house) {
     return Set.copyOf(
-        stock.list(house, UnitFilter.NOT_RETIRED, "", 1_000).stream()
+        stock.list(house, new UnitFilter(Optional.empty(), Optional.empty()), "", 1_000).stream()
             .map(stored -> stored.unit().serial())
             .toList());
   }

@@ -18,6 +18,7 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import java.io.ByteArrayInputStream;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -115,6 +116,21 @@ class RequestReaderTest {
                     "'distance_m' must be greater than or equal to 0.01.")
                 .found("0.0")
                 .allowed("at least 0.01"));
+  }
+
+  record Weights(@Size(max = 2) Map<@Size(max = 5) String, @DecimalMax("60") Double> weightsDb) {}
+
+  @Test
+  void aMapIsBoundedInItsEntriesInTheirNamesAndInTheirValues() {
+    assertThat(faults("{\"weights_db\": {\"a\": 1, \"b\": 2, \"c\": 3}}", Weights.class))
+        .extracting(Fault::pointer, Fault::code, Fault::found, Fault::allowed)
+        .containsExactly(
+            tuple("/weights_db", FaultCode.WRONG_LENGTH, "3 entries", "0 to 2 entries"));
+    assertThat(faults("{\"weights_db\": {\"drums\": 61, \"violin\": 1}}", Weights.class))
+        .extracting(Fault::pointer, Fault::code, Fault::found, Fault::allowed)
+        .containsExactlyInAnyOrder(
+            tuple("/weights_db/drums", FaultCode.OUT_OF_RANGE, "61.0", "at most 60"),
+            tuple("/weights_db/violin", FaultCode.WRONG_LENGTH, "violin", "0 to 5 characters"));
   }
 
   record Booking(Integer quantity, Long rateMinor, Instant from) {}
@@ -283,6 +299,11 @@ class RequestReaderTest {
 
   private List<Fault> faults(String body) {
     return refused(body).faults();
+  }
+
+  private List<Fault> faults(String body, Class<?> type) {
+    return catchThrowableOfType(InvalidRequest.class, () -> reader.read(body.getBytes(UTF_8), type))
+        .faults();
   }
 
   private static RequestReader reader() {
