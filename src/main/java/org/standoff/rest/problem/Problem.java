@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param errors every fault that was found, each with its place
  * @param members what else belongs to this kind of problem, written as members of its own (RFC
  *     9457, 3.2)
+ * @param inTheWay a record whose members are written in the same way
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 @Schema(name = "Problem", description = "What is wrong (RFC 9457)")
@@ -33,16 +34,26 @@ public record Problem(
     @Schema(description = "The request, as urn:uuid: and its Request-Id") URI instance,
     @Schema(description = "The kind of problem, for programs; more codes may come") String code,
     @Schema(description = "Every fault that was found, each with its place") List<Fault> errors,
-    @Schema(hidden = true) @JsonUnwrapped @Nullable Object members) {
+    @Schema(hidden = true) @JsonUnwrapped ToldMembers members,
+    @Schema(hidden = true) @JsonUnwrapped @Nullable Object inTheWay) {
 
   /** The media type of every problem. */
   public static final String MEDIA_TYPE = "application/problem+json";
+
+  /** The language of every text that this service writes, whatever is asked for. */
+  public static final String LANGUAGE = "en";
 
   public Problem {
     errors = List.copyOf(errors);
   }
 
-  public static Problem of(ProblemType type, String detail, List<Fault> errors, String requestId) {
+  public static Problem of(
+      ProblemType type,
+      String detail,
+      List<Fault> errors,
+      ToldMembers members,
+      @Nullable Object inTheWay,
+      String requestId) {
     return new Problem(
         type.uri(),
         type.title(),
@@ -51,11 +62,7 @@ public record Problem(
         URI.create("urn:uuid:" + requestId),
         type.name(),
         errors,
-        null);
-  }
-
-  /** The same with what else belongs to it. */
-  Problem with(@Nullable Object more) {
-    return new Problem(type, title, status, detail, instance, code, errors, more);
+        members,
+        inTheWay);
   }
 }
