@@ -24,15 +24,14 @@ final class FloorChecks {
     Set<String> sources = new HashSet<>();
     for (FloorSource source : plan.sources()) {
       if (!sources.add(source.id())) {
-        faults.add(new FloorFault("same-id-twice", source.id(), "two sources have this id"));
+        faults.add(twice(source.id(), "two sources have this id"));
       }
       inside(plan.room().box(), source.id(), source.position(), faults);
     }
     Set<String> microphones = new HashSet<>();
     for (FloorMicrophone microphone : plan.microphones()) {
       if (!microphones.add(microphone.id())) {
-        faults.add(
-            new FloorFault("same-id-twice", microphone.id(), "two microphones have this id"));
+        faults.add(twice(microphone.id(), "two microphones have this id"));
       }
       inside(plan.room().box(), microphone.id(), microphone.position(), faults);
       wanted(microphone, sources, faults);
@@ -51,20 +50,25 @@ final class FloorChecks {
             && at.zM() >= 0
             && at.zM() <= box.heightM();
     if (!within) {
+      String room =
+          String.format(
+              Locale.ROOT,
+              "the room's box of %.2f × %.2f × %.2f m",
+              box.lengthM(),
+              box.widthM(),
+              box.heightM());
       faults.add(
           new FloorFault(
-              "outside-room",
-              id,
-              String.format(
-                  Locale.ROOT,
-                  "(%.2f, %.2f, %.2f) m is outside the room's box of %.2f × %.2f × %.2f m",
-                  at.xM(),
-                  at.yM(),
-                  at.zM(),
-                  box.lengthM(),
-                  box.widthM(),
-                  box.heightM())));
+              "outside-room", id, place(at) + " is outside " + room, place(at), "within " + room));
     }
+  }
+
+  private static FloorFault twice(String id, String detail) {
+    return new FloorFault("same-id-twice", id, detail, id, "each id once");
+  }
+
+  private static String place(Point3 at) {
+    return String.format(Locale.ROOT, "(%.2f, %.2f, %.2f) m", at.xM(), at.yM(), at.zM());
   }
 
   private static void wanted(
@@ -73,7 +77,11 @@ final class FloorChecks {
       if (!sources.contains(wanted)) {
         faults.add(
             new FloorFault(
-                "unknown-source", microphone.id(), "wants " + wanted + ", which is not here"));
+                "unknown-source",
+                microphone.id(),
+                "wants " + wanted + ", which is not here",
+                wanted,
+                "a source that is here"));
       }
     }
   }
@@ -96,23 +104,30 @@ final class FloorChecks {
                   Locale.ROOT,
                   "is inside %s, %.3f m from its reference point",
                   source.id(),
-                  distanceM)));
+                  distanceM),
+              String.format(Locale.ROOT, "%.3f m", distanceM),
+              String.format(
+                  Locale.ROOT, "at least %.3f m, and outside its body", LEAST_DISTANCE_M)));
     }
   }
 
   private static void clear(
       FloorMicrophone microphone, PlacedBarrier barrier, List<FloorFault> faults) {
     if (barrier.touches(microphone.position(), PANEL_MARGIN_M)) {
+      String there =
+          String.format(
+              Locale.ROOT,
+              "the barrier %s at (%.2f, %.2f) m",
+              barrier.barrier().id(),
+              barrier.xM(),
+              barrier.yM());
       faults.add(
           new FloorFault(
               "barrier-cuts-microphone",
               microphone.id(),
-              String.format(
-                  Locale.ROOT,
-                  "stands in the barrier %s at (%.2f, %.2f) m",
-                  barrier.barrier().id(),
-                  barrier.xM(),
-                  barrier.yM())));
+              "stands in " + there,
+              place(microphone.position()),
+              "clear of " + there));
     }
   }
 }

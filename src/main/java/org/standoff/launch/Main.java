@@ -19,9 +19,7 @@ public final class Main {
 
   private static final Logger LOG = Logger.getLogger(Main.class);
 
-  /**
-   * Lets what is named as a service see each connection when it is made: rest.http.HeadTimeouts.
-   */
+  /** Lets what is named as a service see each connection when it is made: rest.http.HeadGuards. */
   private static final String NETTY_EXTENSIONS = "io.netty.bootstrap.extensions";
 
   public static void main(String... args) throws IOException {

@@ -58,7 +58,11 @@ class OpenApiExamplesTest {
           "distance_ratio",
           "mean_absorption",
           "order",
-          // in the unit that stands beside them
+          // in the unit that stands beside them, or of the member that is at fault
+          "minimum",
+          "exclusive_minimum",
+          "maximum",
+          "exclusive_maximum",
           "found",
           "figure",
           "low",
@@ -72,7 +76,7 @@ class OpenApiExamplesTest {
           "z");
 
   private static final String UNIT =
-      "(.*_)?(count|paths|days)|hours|.*_(min|minor|m|mm|m2|m3|kg|s|ms|samples|pa|db|dba|dbu|dbfs|db_spl|hz|deg|c"
+      "(.*_)?(count|paths|days|levels|characters|requests)|hours|.*_(min|minor|m|mm|m2|m3|kg|s|ms|bytes|samples|pa|db|dba|dbu|dbfs|db_spl|hz|deg|c"
           + "|percent|pct|m_per_s|db_per_octave)";
 
   /** What is read has to be told first. */

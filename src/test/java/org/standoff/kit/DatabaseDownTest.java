@@ -2,7 +2,6 @@ package org.standoff.kit;
 
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.equalTo;
-import static org.hamcrest.Matchers.notNullValue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.QuarkusTestProfile;
@@ -37,7 +36,8 @@ class DatabaseDownTest {
         .then()
         .statusCode(503)
         .contentType("application/problem+json")
-        .header("Retry-After", notNullValue());
+        .header("Retry-After", equalTo("5"))
+        .body("retry_after_s", equalTo(5));
     given().get("/v1/microphones/core/dyn-card-1").then().statusCode(200);
   }
 

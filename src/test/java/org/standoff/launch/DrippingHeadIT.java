@@ -3,6 +3,7 @@ package org.standoff.launch;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.Socket;
@@ -14,6 +15,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standoff.fixture.Ask;
+import org.standoff.fixture.NumbersInProblems;
 import org.standoff.fixture.PackagedService;
 
 /** The packaged service closes a connection whose head comes byte by byte, and no other. */
@@ -46,7 +49,16 @@ class DrippingHeadIT {
                 return dripping.getInputStream().available() > 0;
               });
       String told = new String(dripping.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
-      assertThat(told).startsWith("HTTP/1.1 408 ").contains("Connection: close");
+      String[] parts = told.split("\r\n\r\n", 2);
+      JsonNode problem = Ask.tree(parts[1]);
+      assertThat(parts[0])
+          .startsWith("HTTP/1.1 408 ")
+          .contains("Content-Type: application/problem+json")
+          .contains("Connection: close")
+          .contains(problem.path("instance").asText().replace("urn:uuid:", "Request-Id: "));
+      assertThat(problem.path("code").asText()).isEqualTo("TOO_SLOW");
+      assertThat(problem.path("head_within_s").asInt()).isEqualTo(1);
+      assertThat(NumbersInProblems.untold(problem)).isEmpty();
       ask(kept);
     }
   }

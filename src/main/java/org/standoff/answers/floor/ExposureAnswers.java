@@ -79,7 +79,8 @@ public class ExposureAnswers {
                   "/seats/" + at + (twice ? "/id" : "/position_m"),
                   twice ? QuestionFault.Kind.CONTRADICTION : QuestionFault.Kind.OUT_OF_RANGE,
                   fault.subject() + ": " + fault.detail() + ".")
-              .found(fault.code()));
+              .found(fault.found())
+              .allowed(fault.allowed()));
     }
     references.refuseFaulty();
   }

@@ -122,6 +122,7 @@ final class FloorResolver {
                 at + (twice ? "/id" : "/position_m"),
                 twice ? QuestionFault.Kind.CONTRADICTION : QuestionFault.Kind.OUT_OF_RANGE,
                 fault.subject() + ": " + fault.detail() + ".")
-            .found(fault.code()));
+            .found(fault.found())
+            .allowed(fault.allowed()));
   }
 }

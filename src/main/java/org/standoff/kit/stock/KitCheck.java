@@ -93,7 +93,7 @@ public class KitCheck {
             "serial",
             "This serial number stands at unit " + (first + 1) + " already.",
             unit.serial(),
-            "each serial number once");
+            "once, and unit " + (first + 1) + " has it");
       }
       if (unit.state() == UnitState.RETIRED) {
         return;

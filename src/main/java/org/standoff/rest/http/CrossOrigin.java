@@ -26,7 +26,7 @@ class CrossOrigin {
           + " traceparent, tracestate";
   private static final String READ =
       "Deprecation, ETag, Link, Location, RateLimit, RateLimit-Policy, Request-Id, Retry-After,"
-          + " Sunset";
+          + " Server-Timing, Sunset";
 
   private final Set<String> allowed;
 

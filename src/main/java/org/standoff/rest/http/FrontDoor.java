@@ -8,14 +8,19 @@ import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import jakarta.ws.rs.core.MediaType;
+import java.util.List;
 import java.util.Optional;
 import org.jboss.logging.Logger;
 import org.jboss.logging.MDC;
 import org.jspecify.annotations.Nullable;
 import org.standoff.rest.problem.BodyTooLarge;
+import org.standoff.rest.problem.Problem;
+import org.standoff.rest.problem.ProblemMember;
 import org.standoff.rest.problem.ProblemType;
 import org.standoff.rest.problem.Problems;
 import org.standoff.rest.problem.RequestId;
+import org.standoff.rest.problem.RetryAfter;
+import org.standoff.rest.problem.ToldMembers;
 
 /** What happens to every request before any resource sees it, health and metrics included. */
 @ApplicationScoped
@@ -31,7 +36,6 @@ public class FrontDoor {
   private static final String LIMITED = "/v1/";
   private static final String CLOSE = "close";
   private static final String ZERO = "%00";
-  private static final long RETRY_AFTER_S = 1;
 
   private final Problems problems;
   private final CrossOrigin crossOrigin;
@@ -57,6 +61,7 @@ public class FrontDoor {
   private void open(RoutingContext request) {
     HeadTimeout.whole(request.request());
     request.addEndHandler(over -> HeadTimeout.over(request.request()));
+    request.addHeadersEndHandler(ServerTiming.from(System::nanoTime, request.response().headers()));
     greet(request);
     if (crossOrigin.answer(request)) {
       return;
@@ -65,17 +70,14 @@ public class FrontDoor {
     int most = BodyLimit.of(type);
     if (declaredBytes(request) > most) {
       request.response().headers().set(HttpHeaders.CONNECTION, CLOSE);
-      problems.send(request, ProblemType.TOO_LARGE, new BodyTooLarge(most).getMessage());
+      problems.send(request, new BodyTooLarge(most));
     } else if (request.request().path().contains(ZERO)) {
       // no name has it, and the database takes no text that does
-      problems.send(request, ProblemType.NOT_FOUND, ProblemType.NOT_FOUND.meaning());
+      problems.send(request, ProblemType.NOT_FOUND);
     } else if (request.request().uri().contains(ZERO)) {
       problems.send(request, ProblemType.INVALID_REQUEST, "The query has a zero character.");
     } else if (!isMediaType(type)) {
-      problems.send(
-          request,
-          ProblemType.UNSUPPORTED_MEDIA_TYPE,
-          ProblemType.UNSUPPORTED_MEDIA_TYPE.meaning());
+      problems.send(request, ProblemType.UNSUPPORTED_MEDIA_TYPE);
     } else if (!request.normalizedPath().startsWith(LIMITED) || admitted(request)) {
       if (type == null && hasBody(request)) {
         // as RFC 9110, 8.3 allows; the framework would take it for whatever it finds first
@@ -93,20 +95,25 @@ public class FrontDoor {
       request.response().headers().set("RateLimit-Policy", share.policy());
       request.response().headers().set("RateLimit", share.state());
       if (share.isUsedUp()) {
-        problems.refuseForNow(
+        problems.send(
             request,
             ProblemType.TOO_MANY,
             "At most %d requests in %d seconds.".formatted(share.most(), share.windowS()),
-            share.waitS());
+            ToldMembers.of(ProblemMember.LIMIT_REQUESTS, share.most())
+                .and(ProblemMember.WINDOW_S, share.windowS())
+                .and(ProblemMember.VIOLATED_POLICIES, List.of(RateLimit.POLICY))
+                .and(ProblemMember.RETRY_AFTER_S, share.waitS()));
         return false;
       }
     }
     if (!admission.enter()) {
-      problems.refuseForNow(
+      problems.send(
           request,
           ProblemType.OVERLOADED,
           "%d requests are worked on already.".formatted(admission.most()),
-          RETRY_AFTER_S);
+          RetryAfter.OTHERS_ARE_ANSWERED
+              .told()
+              .and(ProblemMember.MAX_CONCURRENT_REQUESTS, admission.most()));
       return false;
     }
     request.addEndHandler(over -> admission.leave());
@@ -122,8 +129,7 @@ public class FrontDoor {
     if (request.failure() != null) {
       LOG.errorf(request.failure(), "Request %s failed before any resource", RequestId.of(request));
     }
-    ProblemType type = ProblemType.ofStatus(request.statusCode());
-    problems.send(request, type, type.meaning());
+    problems.send(request, ProblemType.ofStatus(request.statusCode()));
   }
 
   private static void greet(RoutingContext request) {
@@ -134,6 +140,7 @@ public class FrontDoor {
         .ifPresent(trace -> MDC.put(TRACE_LOG_KEY, trace));
     MultiMap headers = request.response().headers();
     headers.set(RequestId.HEADER, id);
+    headers.set(HttpHeaders.CONTENT_LANGUAGE, Problem.LANGUAGE);
     headers.set("X-Content-Type-Options", "nosniff");
     headers.set("Referrer-Policy", "no-referrer");
     headers.set("Content-Security-Policy", "default-src 'none'; frame-ancestors 'none'");

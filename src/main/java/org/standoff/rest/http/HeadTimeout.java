@@ -25,14 +25,15 @@ final class HeadTimeout extends ChannelInboundHandlerAdapter {
 
   static final String NAME = "head-timeout";
 
+  /** {@link HeadRefusal} says it at length. */
   private static final String ANSWER =
       "HTTP/1.1 408 Request Timeout\r\nContent-Length: 0\r\nConnection: close\r\n\r\n";
 
   /** What is said about a connection; where classes are loaded more than once, words are not. */
-  private static final String WHOLE = "standoff-head-whole";
+  static final String WHOLE = "standoff-head-whole";
 
-  private static final String OVER = "standoff-request-over";
-  private static final String UNLIMITED = "standoff-head-unlimited";
+  static final String OVER = "standoff-request-over";
+  static final String UNLIMITED = "standoff-head-unlimited";
 
   private final Duration within;
   private int inside;

@@ -21,7 +21,10 @@ class RateLimit {
   /** Beyond, newcomers share one count: memory has an end, addresses have none. */
   static final int MOST_CALLERS = 50_000;
 
-  private static final String POLICY = "\"requests\"";
+  /** The name of the only policy. */
+  static final String POLICY = "requests";
+
+  private static final String QUOTED = '"' + POLICY + '"';
   private static final String THE_REST = "";
 
   /** Everybody's window ends at a moment of its own, or all would return at once. */
@@ -61,12 +64,12 @@ class RateLimit {
 
     /** Value of {@code RateLimit-Policy}. */
     String policy() {
-      return POLICY + ";q=" + most + ";w=" + windowS;
+      return QUOTED + ";q=" + most + ";w=" + windowS;
     }
 
     /** Value of {@code RateLimit}. */
     String state() {
-      return POLICY + ";r=" + Math.max(0, left) + ";t=" + waitS;
+      return QUOTED + ";r=" + Math.max(0, left) + ";t=" + waitS;
     }
   }
 

@@ -5,11 +5,13 @@ import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import jakarta.validation.ConstraintViolation;
 import jakarta.validation.ElementKind;
 import jakarta.validation.Path;
+import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.standoff.rest.problem.Fault;
 import org.standoff.rest.problem.FaultCode;
+import org.standoff.rest.problem.ProblemMember;
 
 /** Says in the caller's words which constraint of a record its request breaks. */
 final class ConstraintFault {
@@ -31,6 +33,7 @@ final class ConstraintFault {
           Map.entry("PositiveOrZero", FaultCode.OUT_OF_RANGE),
           Map.entry("Negative", FaultCode.OUT_OF_RANGE),
           Map.entry("NegativeOrZero", FaultCode.OUT_OF_RANGE),
+          Map.entry("Digits", FaultCode.OUT_OF_RANGE),
           Map.entry("Size", FaultCode.WRONG_LENGTH),
           Map.entry("Pattern", FaultCode.WRONG_FORM));
 
@@ -45,6 +48,9 @@ final class ConstraintFault {
         Fault.atPointer(
                 pointer.toString(), code, name(pointer) + " " + violation.getMessage() + ".")
             .allowed(allowed(constraint, violation));
+    for (Map.Entry<ProblemMember, Object> bound : bounds(constraint, violation).entrySet()) {
+      fault = fault.with(bound.getKey(), bound.getValue());
+    }
     return code == FaultCode.CONTRADICTION
         ? fault
         : fault.found(found(violation.getInvalidValue()));
@@ -88,8 +94,38 @@ final class ConstraintFault {
               + " to "
               + attributes.get("max")
               + (entries(violation.getInvalidValue()) == null ? " characters" : " entries");
+      case "Digits" ->
+          attributes.get("integer")
+              + " digits before the point and "
+              + attributes.get("fraction")
+              + " after it at most";
       case "Pattern" -> String.valueOf(attributes.get("regexp"));
       default -> null;
+    };
+  }
+
+  private static Map<ProblemMember, Object> bounds(
+      String constraint, ConstraintViolation<?> violation) {
+    Map<String, Object> attributes = violation.getConstraintDescriptor().getAttributes();
+    boolean inclusive = !Boolean.FALSE.equals(attributes.get("inclusive"));
+    return switch (constraint) {
+      case "Min", "DecimalMin" ->
+          Map.of(
+              inclusive ? ProblemMember.MINIMUM : ProblemMember.EXCLUSIVE_MINIMUM,
+              new BigDecimal(attributes.get("value").toString()));
+      case "Max", "DecimalMax" ->
+          Map.of(
+              inclusive ? ProblemMember.MAXIMUM : ProblemMember.EXCLUSIVE_MAXIMUM,
+              new BigDecimal(attributes.get("value").toString()));
+      case "Positive" -> Map.of(ProblemMember.EXCLUSIVE_MINIMUM, 0);
+      case "PositiveOrZero" -> Map.of(ProblemMember.MINIMUM, 0);
+      case "Negative" -> Map.of(ProblemMember.EXCLUSIVE_MAXIMUM, 0);
+      case "NegativeOrZero" -> Map.of(ProblemMember.MAXIMUM, 0);
+      case "Size" ->
+          Map.of(
+              ProblemMember.MINIMUM, attributes.get("min"),
+              ProblemMember.MAXIMUM, attributes.get("max"));
+      default -> Map.of();
     };
   }
 

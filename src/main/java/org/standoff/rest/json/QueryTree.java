@@ -38,10 +38,7 @@ record QueryTree(ObjectNode root, List<Fault> faults) {
   static Fault asParameter(Fault fault) {
     String name = fault.pointer().replaceAll("/\\d+", "").replaceFirst("^/", "").replace('/', '.');
     String named = name.replace("~1", "/").replace("~0", "~");
-    return Fault.ofParameter(named, fault.code(), fault.detail())
-        .found(fault.found())
-        .allowed(fault.allowed())
-        .suggestion(fault.suggestion());
+    return fault.asParameter(named);
   }
 
   private void put(String name, JsonNode value) {

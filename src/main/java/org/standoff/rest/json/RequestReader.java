@@ -12,10 +12,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.standoff.rest.http.BodyLimit;
 import org.standoff.rest.problem.BodyBrokenOff;
 import org.standoff.rest.problem.Fault;
 import org.standoff.rest.problem.InvalidRequest;
+import org.standoff.rest.problem.ProblemMember;
 import org.standoff.rest.problem.ProblemType;
 
 /**
@@ -29,6 +32,15 @@ public class RequestReader {
   private static final String LIMITS =
       "The body goes beyond a limit: at most %d levels deep, texts of %d characters, numbers of %d."
           .formatted(JsonSetup.DEEPEST, JsonSetup.LONGEST_TEXT, JsonSetup.LONGEST_NUMBER);
+
+  /** The library goes on to tell which switch of its own would let it pass, and where it began. */
+  private static final List<String> NOT_OURS =
+      List.of(": enable `", ": maybe a ", " \\(start marker");
+
+  private static final Pattern CHARACTER_CODE =
+      Pattern.compile(" \\(code \\d+[^)]*\\)|, code \\d+");
+
+  private static final Pattern QUOTED = Pattern.compile("'(.+?)'(?!\\w)");
 
   private final ObjectMapper json;
   private final Binding fromBody;
@@ -89,21 +101,29 @@ public class RequestReader {
       }
       return tree;
     } catch (StreamConstraintsException beyond) {
-      throw malformed(at(beyond, LIMITS));
+      throw malformed(
+          at(beyond, LIMITS)
+              .with(ProblemMember.MAX_LEVELS, JsonSetup.DEEPEST)
+              .with(ProblemMember.MAX_TEXT_CHARACTERS, JsonSetup.LONGEST_TEXT)
+              .with(ProblemMember.MAX_NUMBER_CHARACTERS, JsonSetup.LONGEST_NUMBER));
     } catch (MismatchedInputException more) {
       throw malformed(at(more, "There is more after the first JSON value; one is wanted."));
     } catch (JsonProcessingException unreadable) {
-      throw malformed(at(unreadable, inOurWords(unreadable.getOriginalMessage())));
+      throw malformed(inOurWords(unreadable));
     } catch (IOException broken) {
       // bytes that are no UTF-8 at all
       throw malformed(Fault.atLine(1, 1, "The body is not text in UTF-8."));
     }
   }
 
-  /** The library goes on to tell which switch of its own would let it pass. */
-  private static String inOurWords(String detail) {
-    int advice = detail.indexOf(": enable `");
-    return advice < 0 ? detail : detail.substring(0, advice);
+  private static Fault inOurWords(JsonProcessingException unreadable) {
+    String words = unreadable.getOriginalMessage();
+    for (String theirs : NOT_OURS) {
+      words = words.split(theirs, 2)[0];
+    }
+    words = CHARACTER_CODE.matcher(words).replaceAll("");
+    Matcher quoted = QUOTED.matcher(words);
+    return at(unreadable, words).found(quoted.find() ? quoted.group(1) : null);
   }
 
   private static Fault at(JsonProcessingException unreadable, String detail) {

@@ -51,9 +51,7 @@ final class AskedTimes {
   }
 
   private static Fault asParameter(Fault fault) {
-    return Fault.ofParameter(fault.pointer().substring(1), fault.code(), fault.detail())
-        .found(fault.found())
-        .allowed(fault.allowed());
+    return fault.asParameter(fault.pointer().substring(1));
   }
 
   /** The database tells microseconds apart, and nothing finer. */

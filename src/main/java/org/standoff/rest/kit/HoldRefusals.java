@@ -2,7 +2,6 @@ package org.standoff.rest.kit;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.NotFoundException;
-import jakarta.ws.rs.core.HttpHeaders;
 import java.util.List;
 import java.util.function.Supplier;
 import org.standoff.kit.hold.HoldRefused;
@@ -19,13 +18,14 @@ import org.standoff.rest.problem.Clash;
 import org.standoff.rest.problem.Fault;
 import org.standoff.rest.problem.FaultCode;
 import org.standoff.rest.problem.InvalidRequest;
+import org.standoff.rest.problem.ProblemMember;
 import org.standoff.rest.problem.ProblemType;
+import org.standoff.rest.problem.RetryAfter;
+import org.standoff.rest.problem.ToldMembers;
 
 /** Tells what keeps a hold from being made or changed, with what stands in its way. */
 @ApplicationScoped
 class HoldRefusals {
-
-  private static final String RETRY_AFTER_S = "1";
 
   private final Shortfalls shortfalls;
 
@@ -41,7 +41,9 @@ class HoldRefusals {
             return answer.get();
           } catch (Shortage shortage) {
             throw new Clash(shortage.getMessage())
-                .with(HoldClash.of(shortfalls.of(wish, shortage)));
+                .with(HoldClash.of(shortfalls.of(wish, shortage)))
+                .telling(
+                    ToldMembers.of(ProblemMember.SHORTFALL_COUNT, shortage.shortfalls().size()));
           }
         });
   }
@@ -69,7 +71,7 @@ class HoldRefusals {
           List.of(Fault.ofParameter(HoldWords.KEY, FaultCode.CONTRADICTION, reused.getMessage())));
     }
     if (refused instanceof KeyBusy busy) {
-      return new Clash(busy.getMessage()).header(HttpHeaders.RETRY_AFTER, RETRY_AFTER_S);
+      return new Clash(busy.getMessage()).telling(RetryAfter.OTHERS_ARE_ANSWERED.told());
     }
     return new Clash(refused.getMessage()).with(inTheWay(refused));
   }

@@ -89,7 +89,8 @@ final class KitSheet {
     } catch (StreamConstraintsException tooLong) {
       read.fail(
           FaultCode.WRONG_LENGTH,
-          "A cell is longer than " + LONGEST_CELL + " characters; a quote may be left open.");
+          "A cell is longer than " + LONGEST_CELL + " characters; a quote may be left open.",
+          "at most " + LONGEST_CELL + " characters");
     } catch (JsonProcessingException malformed) {
       read.fail(
           FaultCode.MALFORMED,
@@ -276,7 +277,7 @@ final class KitSheet {
                   text.isEmpty()
                       ? FaultCode.MISSING
                       : whole ? FaultCode.OUT_OF_RANGE : FaultCode.WRONG_TYPE,
-                  "A rate is a whole number of minor units: 18.00 is 1800.")
+                  "A rate is a whole number of minor units, with no point.")
               .found(text)
               .allowed("0 to " + KitUnit.MOST_RATE_MINOR));
     }
@@ -313,7 +314,11 @@ final class KitSheet {
   }
 
   private void fail(FaultCode code, String detail) {
-    faults.add(Fault.inRow(row, null, code, detail));
+    fail(code, detail, null);
+  }
+
+  private void fail(FaultCode code, String detail, @Nullable String allowed) {
+    faults.add(Fault.inRow(row, null, code, detail).allowed(allowed));
   }
 
   private static boolean isBlank(List<String> cells) {

@@ -7,7 +7,14 @@ public final class BodyTooSlow extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 
+  private final Duration limit;
+
   public BodyTooSlow(Duration limit) {
     super("The body must come in within " + limit.toSeconds() + " s.");
+    this.limit = limit;
+  }
+
+  ToldMembers members() {
+    return ToldMembers.of(ProblemMember.BODY_WITHIN_S, limit.toSeconds());
   }
 }

@@ -1,40 +1,36 @@
 package org.standoff.rest.problem;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A sound request that can't be met as things stand. It carries what stands in its way, as members
- * of the problem beside the usual ones (RFC 9457, 3.2), and headers where a caller needs them.
+ * of the problem beside the usual ones (RFC 9457, 3.2).
  */
 public final class Clash extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 
   private final transient @Nullable Object inTheWay;
-  private final transient Map<String, String> headers;
+  private final transient ToldMembers members;
 
   public Clash(String detail) {
-    this(detail, null, Map.of());
+    this(detail, null, ToldMembers.NONE);
   }
 
-  private Clash(String detail, @Nullable Object inTheWay, Map<String, String> headers) {
+  private Clash(String detail, @Nullable Object inTheWay, ToldMembers members) {
     super(detail);
     this.inTheWay = inTheWay;
-    this.headers = Map.copyOf(headers);
+    this.members = members;
   }
 
   /** The same with what stands in the way: a record whose members become those of the problem. */
-  public Clash with(Object members) {
-    return new Clash(getMessage(), members, headers);
+  public Clash with(Object record) {
+    return new Clash(getMessage(), record, members);
   }
 
-  /** The same with one more header. */
-  public Clash header(String name, String value) {
-    Map<String, String> more = new LinkedHashMap<>(headers);
-    more.put(name, value);
+  /** The same with members of its own. */
+  public Clash telling(ToldMembers more) {
     return new Clash(getMessage(), inTheWay, more);
   }
 
@@ -42,7 +38,7 @@ public final class Clash extends RuntimeException {
     return Optional.ofNullable(inTheWay);
   }
 
-  Map<String, String> headers() {
-    return headers;
+  ToldMembers members() {
+    return members;
   }
 }

@@ -9,7 +9,6 @@ import jakarta.ws.rs.core.HttpHeaders;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -35,20 +34,29 @@ final class ExceptionTable {
       String detail,
       List<Fault> faults,
       Map<String, String> headers,
-      Optional<Object> members) {
+      ToldMembers members,
+      @Nullable Object inTheWay) {
 
     static Told of(ProblemType type, String detail) {
       return of(type, detail, List.of());
     }
 
     static Told of(ProblemType type, String detail, List<Fault> faults) {
-      return new Told(type, detail, faults, Map.of(), Optional.empty());
+      return new Told(type, detail, faults, Map.of(), ToldMembers.NONE, null);
+    }
+
+    static Told unavailable(String detail) {
+      return of(ProblemType.UNAVAILABLE, detail).with(RetryAfter.SOMETHING_IS_MENDED.told());
     }
 
     Told header(String name, String value) {
       Map<String, String> more = new LinkedHashMap<>(headers);
       more.put(name, value);
-      return new Told(type, detail, faults, more, members);
+      return new Told(type, detail, faults, more, members, inTheWay);
+    }
+
+    Told with(ToldMembers more) {
+      return new Told(type, detail, faults, headers, more, inTheWay);
     }
   }
 
@@ -61,11 +69,11 @@ final class ExceptionTable {
   private static final Map<Class<?>, Function<Throwable, Told>> ROWS = new LinkedHashMap<>();
 
   static {
-    row(InvalidRequest.class, e -> Told.of(e.type(), e.getMessage(), e.faults()));
+    row(InvalidRequest.class, e -> Told.of(e.type(), e.getMessage(), e.faults()).with(e.members()));
     row(TooCostly.class, e -> Told.of(ProblemType.TOO_COSTLY, e.getMessage()));
     row(BodyBrokenOff.class, e -> Told.of(ProblemType.TOO_SLOW, e.getMessage()));
-    row(BodyTooSlow.class, e -> Told.of(ProblemType.TOO_SLOW, e.getMessage()));
-    row(BodyTooLarge.class, e -> Told.of(ProblemType.TOO_LARGE, e.getMessage()));
+    row(BodyTooSlow.class, e -> Told.of(ProblemType.TOO_SLOW, e.getMessage()).with(e.members()));
+    row(BodyTooLarge.class, e -> Told.of(ProblemType.TOO_LARGE, e.getMessage()).with(e.members()));
     row(PreconditionWanted.class, e -> Told.of(ProblemType.PRECONDITION_WANTED, e.getMessage()));
     row(Clash.class, ExceptionTable::clash);
     row(Stale.class, ExceptionTable::stale);
@@ -81,14 +89,14 @@ final class ExceptionTable {
     row(UnknownPack.class, e -> unknown("pack", e.getMessage(), e.pack(), null));
     row(UnitsUnderHold.class, ExceptionTable::underHold);
     row(PackClash.class, ExceptionTable::packClash);
-    row(DatabaseLost.class, e -> Told.of(ProblemType.UNAVAILABLE, e.getMessage()));
+    row(DatabaseLost.class, e -> Told.unavailable(e.getMessage()));
     row(StatementFailed.class, ExceptionTable::statementFailed);
     row(NotFoundException.class, ExceptionTable::notFound);
     row(
         WebApplicationException.class,
         e -> {
           ProblemType type = ProblemType.ofStatus(e.getResponse().getStatus());
-          return Told.of(type, type.meaning());
+          return byItself(type);
         });
     row(Throwable.class, e -> Told.of(ProblemType.INTERNAL, ProblemType.INTERNAL.meaning()));
   }
@@ -103,17 +111,29 @@ final class ExceptionTable {
     return ROWS.get(cause).apply(exception);
   }
 
+  /** What a kind of problem tells where nothing more is known. */
+  static Told byItself(ProblemType type) {
+    return type == ProblemType.UNAVAILABLE
+        ? Told.unavailable(type.meaning())
+        : Told.of(type, type.meaning());
+  }
+
   private static <E extends Throwable> void row(Class<E> cause, Function<E, Told> told) {
     ROWS.put(cause, exception -> told.apply(cause.cast(exception)));
   }
 
   private static Told clash(Clash clash) {
     return new Told(
-        ProblemType.CLASH, clash.getMessage(), List.of(), clash.headers(), clash.inTheWay());
+        ProblemType.CLASH,
+        clash.getMessage(),
+        List.of(),
+        Map.of(),
+        clash.members(),
+        clash.inTheWay().orElse(null));
   }
 
   private static Told stale(Stale stale) {
-    Told told = Told.of(ProblemType.STALE, stale.getMessage());
+    Told told = Told.of(ProblemType.STALE, stale.getMessage()).with(stale.members());
     return stale.currentTag().map(tag -> told.header(HttpHeaders.ETAG, tag)).orElse(told);
   }
 
@@ -134,14 +154,13 @@ final class ExceptionTable {
           ProblemType.INVALID_REQUEST, "A text has a character that no stored text can have.");
     }
     return FOR_ANOTHERS_SAKE.contains(failed.state())
-        ? Told.of(ProblemType.UNAVAILABLE, "Others changed the same at this moment: try again.")
+        ? Told.unavailable("Others changed the same at this moment: try again.")
         : Told.of(ProblemType.INTERNAL, ProblemType.INTERNAL.meaning());
   }
 
   private static Told refusedToken(AuthenticationFailedException failed) {
     return TokenRefusal.isForLackOfKeys(failed)
-        ? Told.of(
-            ProblemType.UNAVAILABLE, "The keys that tokens are checked with can't be had now.")
+        ? Told.unavailable("The keys that tokens are checked with can't be had now.")
         : invalidToken(TokenRefusal.reason(failed));
   }
 
@@ -176,6 +195,8 @@ final class ExceptionTable {
                             FaultCode.CONTRADICTION,
                             "Unit %s is promised to hold %s until %s."
                                 .formatted(promise.serial(), promise.hold(), promise.until()))
+                        .with(ProblemMember.HOLD, promise.hold())
+                        .with(ProblemMember.UNTIL, promise.until())
                         .found(promise.serial())
                         .allowed("once hold " + promise.hold() + " is over or released"))
             .toList());

@@ -3,6 +3,7 @@ package org.standoff.rest.problem;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param found what stood there, cut where it is long
  * @param allowed what may stand there
  * @param suggestion a near miss that was perhaps meant
+ * @param members what else is told of it, written as members of its own
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 @Schema(name = "Fault", description = "One fault of a request")
@@ -45,7 +47,8 @@ public record Fault(
     @Schema(description = "What is wrong and what to do, for people") String detail,
     @Schema(description = "What stood there, cut after 80 characters") @Nullable String found,
     @Schema(description = "What may stand there") @Nullable String allowed,
-    @Schema(description = "A near miss that was perhaps meant") @Nullable String suggestion) {
+    @Schema(description = "A near miss that was perhaps meant") @Nullable String suggestion,
+    @Schema(hidden = true) @JsonUnwrapped ToldMembers members) {
 
   private static final int LONGEST_FOUND = 80;
 
@@ -58,17 +61,16 @@ public record Fault(
   }
 
   public static Fault atPointer(String pointer, FaultCode code, String detail) {
-    return new Fault(pointer, null, null, null, null, null, null, code, detail, null, null, null);
+    return at(pointer, null, null, null, null, null, null, code, detail);
   }
 
   public static Fault ofParameter(String parameter, FaultCode code, String detail) {
-    return new Fault(null, parameter, null, null, null, null, null, code, detail, null, null, null);
+    return at(null, parameter, null, null, null, null, null, code, detail);
   }
 
   /** A place where the text itself can't be read, so that no pointer leads there. */
   public static Fault atLine(int line, int column, String detail) {
-    return new Fault(
-        null, null, null, line, column, null, null, FaultCode.MALFORMED, detail, null, null, null);
+    return at(null, null, null, line, column, null, null, FaultCode.MALFORMED, detail);
   }
 
   /**
@@ -78,7 +80,7 @@ public record Fault(
    * @param field name of the column; null where the row as a whole is meant
    */
   public static Fault inRow(int row, @Nullable String field, FaultCode code, String detail) {
-    return new Fault(null, null, null, null, null, row, field, code, detail, null, null, null);
+    return at(null, null, null, null, null, row, field, code, detail);
   }
 
   /**
@@ -88,22 +90,41 @@ public record Fault(
    * @param pointer into the file; empty for all of it
    */
   public static Fault inFile(String file, int line, String pointer, FaultCode code, String detail) {
-    return new Fault(
-        pointer,
-        null,
-        file,
-        line == 0 ? null : line,
-        null,
-        null,
-        null,
-        code,
-        detail,
-        null,
-        null,
-        null);
+    return at(pointer, null, file, line == 0 ? null : line, null, null, null, code, detail);
+  }
+
+  /** The same fault, of a parameter. */
+  public Fault asParameter(String name) {
+    return ofParameter(name, code, detail).saying(found, allowed, suggestion, members);
   }
 
   public Fault found(@Nullable Object value) {
+    return saying(textOf(value), allowed, suggestion, members);
+  }
+
+  public Fault allowed(@Nullable String range) {
+    return saying(found, range, suggestion, members);
+  }
+
+  public Fault suggestion(@Nullable String nearMiss) {
+    return saying(found, allowed, nearMiss, members);
+  }
+
+  /** The same with one more member. */
+  public Fault with(ProblemMember member, Object value) {
+    return saying(found, allowed, suggestion, members.and(member, value));
+  }
+
+  private static Fault at(
+      @Nullable String pointer,
+      @Nullable String parameter,
+      @Nullable String file,
+      @Nullable Integer line,
+      @Nullable Integer column,
+      @Nullable Integer row,
+      @Nullable String field,
+      FaultCode code,
+      String detail) {
     return new Fault(
         pointer,
         parameter,
@@ -114,19 +135,31 @@ public record Fault(
         field,
         code,
         detail,
-        textOf(value),
+        null,
+        null,
+        null,
+        ToldMembers.NONE);
+  }
+
+  private Fault saying(
+      @Nullable String found,
+      @Nullable String allowed,
+      @Nullable String suggestion,
+      ToldMembers members) {
+    return new Fault(
+        pointer,
+        parameter,
+        file,
+        line,
+        column,
+        row,
+        field,
+        code,
+        detail,
+        found,
         allowed,
-        suggestion);
-  }
-
-  public Fault allowed(@Nullable String range) {
-    return new Fault(
-        pointer, parameter, file, line, column, row, field, code, detail, found, range, suggestion);
-  }
-
-  public Fault suggestion(@Nullable String nearMiss) {
-    return new Fault(
-        pointer, parameter, file, line, column, row, field, code, detail, found, allowed, nearMiss);
+        suggestion,
+        members);
   }
 
   private static @Nullable String textOf(@Nullable Object value) {

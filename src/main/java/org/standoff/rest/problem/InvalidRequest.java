@@ -32,6 +32,12 @@ public final class InvalidRequest extends RuntimeException {
     return faults;
   }
 
+  ToldMembers members() {
+    return faults.size() == 1
+        ? ToldMembers.NONE
+        : ToldMembers.of(ProblemMember.FAULT_COUNT, faults.size());
+  }
+
   private static String summary(List<Fault> faults) {
     if (faults.isEmpty()) {
       throw new IllegalArgumentException("An invalid request has at least one fault");

@@ -21,6 +21,7 @@ import org.standoff.answers.CpuCost;
  * @param cost what a calculation would cost that is too dear
  * @param members what else belongs to this kind of problem, written as members of its own (RFC
  *     9457, 3.2)
+ * @param inTheWay a record whose members are written in the same way
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 @Schema(name = "Problem", description = "What is wrong (RFC 9457)")
@@ -40,16 +41,26 @@ public record Problem(
                 "What a calculation would cost that is too dear, beside what there is; absent"
                     + " elsewhere")
         @Nullable CpuCost cost,
-    @Schema(hidden = true) @JsonUnwrapped @Nullable Object members) {
+    @Schema(hidden = true) @JsonUnwrapped ToldMembers members,
+    @Schema(hidden = true) @JsonUnwrapped @Nullable Object inTheWay) {
 
   /** The media type of every problem. */
   public static final String MEDIA_TYPE = "application/problem+json";
+
+  /** The language of every text that this service writes, whatever is asked for. */
+  public static final String LANGUAGE = "en";
 
   public Problem {
     errors = List.copyOf(errors);
   }
 
-  public static Problem of(ProblemType type, String detail, List<Fault> errors, String requestId) {
+  public static Problem of(
+      ProblemType type,
+      String detail,
+      List<Fault> errors,
+      ToldMembers members,
+      @Nullable Object inTheWay,
+      String requestId) {
     return new Problem(
         type.uri(),
         type.title(),
@@ -59,16 +70,13 @@ public record Problem(
         type.name(),
         errors,
         null,
-        null);
+        members,
+        inTheWay);
   }
 
   /** The same with what was estimated. */
   Problem costing(@Nullable CpuCost estimate) {
-    return new Problem(type, title, status, detail, instance, code, errors, estimate, members);
-  }
-
-  /** The same with what else belongs to it. */
-  Problem with(@Nullable Object more) {
-    return new Problem(type, title, status, detail, instance, code, errors, cost, more);
+    return new Problem(
+        type, title, status, detail, instance, code, errors, estimate, members, inTheWay);
   }
 }

@@ -7,6 +7,8 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.net.URI;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
@@ -26,6 +28,7 @@ public class ProblemPages {
    * @param status the HTTP status that it comes with
    * @param meaning when it is told
    * @param remedy what to do about it
+   * @param members what it may tell besides the members that every problem has
    */
   public record Explanation(
       @Schema(format = "uri-reference") URI type,
@@ -33,11 +36,33 @@ public class ProblemPages {
       String title,
       int status,
       String meaning,
-      String remedy) {
+      String remedy,
+      List<Member> members) {
 
     static Explanation of(ProblemType type) {
       return new Explanation(
-          type.uri(), type.name(), type.title(), type.status(), type.meaning(), type.remedy());
+          type.uri(),
+          type.name(),
+          type.title(),
+          type.status(),
+          type.meaning(),
+          type.remedy(),
+          type.members().stream().map(Member::of).toList());
+    }
+  }
+
+  /**
+   * A member that not every problem has.
+   *
+   * @param pointer where it stands in the problem, as a JSON pointer with '-' for any entry
+   * @param meaning what it tells
+   */
+  @Schema(name = "ProblemMember")
+  public record Member(String pointer, String meaning) {
+
+    static Member of(ProblemMember member) {
+      return new Member(
+          (member.isOfOneFault() ? "/errors/-/" : "/") + member.word(), member.meaning());
     }
   }
 
@@ -68,7 +93,7 @@ public class ProblemPages {
         <p>Status %d, code <code>%s</code></p>
         <p>%s</p>
         <p>%s</p>
-        </body>
+        %s</body>
         </html>
         """
         .formatted(
@@ -77,6 +102,18 @@ public class ProblemPages {
             about.status(),
             about.code(),
             about.meaning(),
-            about.remedy());
+            about.remedy(),
+            list(about.members()));
+  }
+
+  private static String list(List<Member> members) {
+    return members.isEmpty()
+        ? ""
+        : members.stream()
+            .map(
+                member ->
+                    "<dt><code>%s</code></dt><dd>%s</dd>\n"
+                        .formatted(member.pointer(), member.meaning()))
+            .collect(Collectors.joining("", "<dl>\n", "</dl>\n"));
   }
 }

@@ -2,6 +2,7 @@ package org.standoff.rest.problem;
 
 import java.net.URI;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -11,12 +12,20 @@ public enum ProblemType {
       400,
       "The request has faults",
       "Members, parameters or values are missing, unknown, of the wrong type or out of range.",
-      "Correct every entry of 'errors'; each names the place, what was found and what is allowed."),
+      "Correct every entry of 'errors'; each names the place, what was found and what is allowed.",
+      ProblemMember.FAULT_COUNT,
+      ProblemMember.MINIMUM,
+      ProblemMember.EXCLUSIVE_MINIMUM,
+      ProblemMember.MAXIMUM,
+      ProblemMember.EXCLUSIVE_MAXIMUM),
   MALFORMED_BODY(
       400,
       "The body can't be read",
       "The body is not one well-formed JSON value within the limits of this service.",
-      "Mend the JSON at the line and column given. NaN, Infinity and doubled members are refused."),
+      "Mend the JSON at the line and column given. NaN, Infinity and doubled members are refused.",
+      ProblemMember.MAX_LEVELS,
+      ProblemMember.MAX_TEXT_CHARACTERS,
+      ProblemMember.MAX_NUMBER_CHARACTERS),
   UNAUTHENTICATED(
       401,
       "A valid token is wanted",
@@ -44,24 +53,38 @@ public enum ProblemType {
       "Ask for application/json, or for a media type that /openapi lists for this operation."),
   TOO_SLOW(
       408,
-      "The body comes in too slowly",
-      "The body was not there in the time that this service waits for one.",
-      "Send the request again, in one go."),
+      "The request comes in too slowly",
+      "The head or the body of the request was not whole in the time that this service waits.",
+      "Send the request again, in one go.",
+      ProblemMember.HEAD_WITHIN_S,
+      ProblemMember.BODY_WITHIN_S),
   CLASH(
       409,
       "This clashes with how things stand",
       "The request is sound, but what it asks cannot be done while things are as they are.",
-      "Read what stands in the way, change it or the request, and ask again."),
+      "Read what stands in the way, change it or the request, and ask again.",
+      ProblemMember.SHORTFALL_COUNT,
+      ProblemMember.RETRY_AFTER_S,
+      ProblemMember.HOLD,
+      ProblemMember.UNTIL),
   STALE(
       412,
       "It has changed meanwhile",
       "The change supposes a state, by 'If-Match' or 'If-None-Match', that is not the present one.",
-      "Read it again, look whether the change is still right, and send it with the present 'ETag'."),
+      "Read it again, look whether the change is still right, and send it with the present 'ETag'.",
+      ProblemMember.CURRENT_ETAG),
   TOO_LARGE(
       413,
       "The body is too large",
       "The body exceeds the limit of this service.",
-      "Split the request; a batch may be sent in several parts."),
+      "Split the request; a batch may be sent in several parts.",
+      ProblemMember.MAX_BODY_BYTES),
+  ADDRESS_TOO_LONG(
+      414,
+      "The address is too long",
+      "The first line of the request, which has the address, exceeds the limit of this service.",
+      "Send the same by POST, where the operation has it: a body may be longer than an address.",
+      ProblemMember.MAX_REQUEST_LINE_BYTES),
   UNSUPPORTED_MEDIA_TYPE(
       415,
       "The body has a media type that is not read here",
@@ -71,7 +94,8 @@ public enum ProblemType {
       422,
       "The request breaks a rule of the trade",
       "The request is well-formed, but what it asks contradicts itself or the catalogue.",
-      "Correct every entry of 'errors'; each names the rule and the figures that break it."),
+      "Correct every entry of 'errors'; each names the rule and the figures that break it.",
+      ProblemMember.FAULT_COUNT),
   TOO_COSTLY(
       422,
       "This would take too long to compute",
@@ -84,11 +108,21 @@ public enum ProblemType {
       "Say which state this changes",
       "A change of what exists must name the state that it was made for.",
       "Read it, and send its 'ETag' as 'If-Match' with the change."),
+  HEADERS_TOO_LARGE(
+      431,
+      "The headers are too large",
+      "The headers of the request together exceed the limit of this service.",
+      "Send fewer or shorter headers; the longest is a token or a cookie as a rule.",
+      ProblemMember.MAX_HEADERS_BYTES),
   TOO_MANY(
       429,
       "Too many requests",
       "More was asked in a short time than this service grants one caller.",
-      "Wait the number of seconds in 'Retry-After', then go on more slowly."),
+      "Wait the number of seconds in 'Retry-After', then go on more slowly.",
+      ProblemMember.LIMIT_REQUESTS,
+      ProblemMember.WINDOW_S,
+      ProblemMember.VIOLATED_POLICIES,
+      ProblemMember.RETRY_AFTER_S),
   INTERNAL(
       500,
       "A fault of ours",
@@ -98,12 +132,15 @@ public enum ProblemType {
       503,
       "A part that this needs is not there now",
       "The service is starting, stopping, or has lost its database. Calculations go on.",
-      "Try again after the number of seconds in 'Retry-After'."),
+      "Try again after the number of seconds in 'Retry-After'.",
+      ProblemMember.RETRY_AFTER_S),
   OVERLOADED(
       503,
       "Too much is asked at once",
       "The service works on as many requests as it can answer in good time, and takes no more.",
-      "Try again after the number of seconds in 'Retry-After'; nothing was done.");
+      "Try again after the number of seconds in 'Retry-After'; nothing was done.",
+      ProblemMember.MAX_CONCURRENT_REQUESTS,
+      ProblemMember.RETRY_AFTER_S);
 
   private static final String FOLDER = "/problems/";
 
@@ -111,12 +148,14 @@ public enum ProblemType {
   private final String title;
   private final String meaning;
   private final String remedy;
+  private final List<ProblemMember> members;
 
-  ProblemType(int status, String title, String meaning, String remedy) {
+  ProblemType(int status, String title, String meaning, String remedy, ProblemMember... members) {
     this.status = status;
     this.title = title;
     this.meaning = meaning;
     this.remedy = remedy;
+    this.members = List.of(members);
   }
 
   public int status() {
@@ -133,6 +172,11 @@ public enum ProblemType {
 
   public String remedy() {
     return remedy;
+  }
+
+  /** What it may tell besides the members that every problem has. */
+  public List<ProblemMember> members() {
+    return members;
   }
 
   /** The name in the address of the page that explains it. */

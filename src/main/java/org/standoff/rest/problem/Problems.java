@@ -2,12 +2,13 @@ package org.standoff.rest.problem;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
-import java.util.List;
+import java.util.Optional;
 import org.jboss.logging.Logger;
 import org.standoff.answers.TooCostly;
 
@@ -16,7 +17,6 @@ import org.standoff.answers.TooCostly;
 public class Problems {
 
   private static final Logger LOG = Logger.getLogger(Problems.class);
-  private static final String RETRY_AFTER_S = "5";
 
   private final ObjectMapper json;
   private final AllowedMethods allowed;
@@ -35,9 +35,13 @@ public class Problems {
     if (told.type() == ProblemType.INTERNAL) {
       LOG.errorf(exception, "Request %s failed", requestId);
     }
-    return Problem.of(told.type(), told.detail(), told.faults(), requestId)
-        .costing(exception instanceof TooCostly costly ? costly.cost() : null)
-        .with(told.members().orElse(null));
+    return document(told, requestId)
+        .costing(exception instanceof TooCostly costly ? costly.cost() : null);
+  }
+
+  private static Problem document(ExceptionTable.Told told, String requestId) {
+    return Problem.of(
+        told.type(), told.detail(), told.faults(), told.members(), told.inTheWay(), requestId);
   }
 
   Response answer(Throwable exception, RoutingContext request) {
@@ -49,9 +53,7 @@ public class Problems {
     if (problem.status() == ProblemType.METHOD_NOT_ALLOWED.status()) {
       response.header(HttpHeaders.ALLOW, allowed.at(request.normalizedPath()));
     }
-    if (problem.status() == ProblemType.UNAVAILABLE.status()) {
-      response.header(HttpHeaders.RETRY_AFTER, RETRY_AFTER_S);
-    }
+    retryAfter(told).ifPresent(seconds -> response.header(HttpHeaders.RETRY_AFTER, seconds));
     return response.build();
   }
 
@@ -68,20 +70,37 @@ public class Problems {
 
   /** Answers a request that no resource has seen. */
   public void send(RoutingContext request, ProblemType type, String detail) {
-    Problem problem = Problem.of(type, detail, List.of(), RequestId.of(request));
-    request
-        .response()
+    send(request, ExceptionTable.Told.of(type, detail));
+  }
+
+  /** The same, where nothing more is known than the kind of problem. */
+  public void send(RoutingContext request, ProblemType type) {
+    send(request, ExceptionTable.byItself(type));
+  }
+
+  /** The same, with members that belong to this kind of problem. */
+  public void send(RoutingContext request, ProblemType type, String detail, ToldMembers members) {
+    send(request, ExceptionTable.Told.of(type, detail).with(members));
+  }
+
+  /** The same, in the words for an exception. */
+  public void send(RoutingContext request, Throwable exception) {
+    send(request, ExceptionTable.tell(exception));
+  }
+
+  private void send(RoutingContext request, ExceptionTable.Told told) {
+    Problem problem = document(told, RequestId.of(request));
+    HttpServerResponse response = request.response();
+    retryAfter(told).ifPresent(s -> response.putHeader(HttpHeaders.RETRY_AFTER, s));
+    response
         .setStatusCode(problem.status())
         .putHeader(HttpHeaders.CONTENT_TYPE, Problem.MEDIA_TYPE)
         .putHeader(HttpHeaders.CACHE_CONTROL, "no-store")
         .end(text(problem));
   }
 
-  /** Answers a request that no resource has seen, and says when to come again. */
-  public void refuseForNow(
-      RoutingContext request, ProblemType type, String detail, long retryAfterS) {
-    request.response().putHeader(HttpHeaders.RETRY_AFTER, String.valueOf(retryAfterS));
-    send(request, type, detail);
+  private static Optional<String> retryAfter(ExceptionTable.Told told) {
+    return told.members().value(ProblemMember.RETRY_AFTER_S).map(Object::toString);
   }
 
   private String text(Problem problem) {

@@ -26,6 +26,12 @@ public final class Stale extends RuntimeException {
     return new Stale("It does not exist, and 'If-Match' supposes that it does.", null);
   }
 
+  ToldMembers members() {
+    return currentTag()
+        .map(tag -> ToldMembers.of(ProblemMember.CURRENT_ETAG, tag))
+        .orElse(ToldMembers.NONE);
+  }
+
   /** The present entity tag, if the thing exists. */
   public Optional<String> currentTag() {
     return Optional.ofNullable(currentTag);

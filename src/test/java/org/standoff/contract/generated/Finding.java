@@ -24,6 +24,8 @@ record Finding(Kind kind, String operation, String label, String seen, String cu
     BODY_AGAINST_SCHEMA,
     /** A refusal is no problem document. */
     NO_PROBLEM,
+    /** A refusal tells a number in a text that none of its members has. */
+    NUMBER_IN_WORDS_ALONE,
     /** What the schema forbids was taken. */
     INVALID_ACCEPTED,
     /** What the schema allows was refused. */

@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.standoff.fixture.NumbersInProblems;
 
 /** Holds every answer to the description. */
 final class Judge {
@@ -116,6 +117,7 @@ final class Judge {
                 found.add(Finding.Kind.BODY_AGAINST_SCHEMA, "line: " + line);
               } else if (tree.has("problem")) {
                 against(bad, tree.get("problem").toString(), found);
+                numbers(tree.get("problem"), found);
               } else if (!good.isMissingNode()) {
                 against(good, tree.get("answer").toString(), found);
               }
@@ -151,6 +153,16 @@ final class Judge {
                 .equals("urn:uuid:" + reply.header("Request-Id").orElse("none"));
     if (!whole) {
       found.add(Finding.Kind.NO_PROBLEM, "status " + reply.status() + " as " + reply.mediaType());
+    }
+    if (problem != null) {
+      numbers(problem, found);
+    }
+  }
+
+  private static void numbers(JsonNode problem, Found found) {
+    List<String> untold = NumbersInProblems.untold(problem);
+    if (!untold.isEmpty()) {
+      found.add(Finding.Kind.NUMBER_IN_WORDS_ALONE, String.join("; ", untold));
     }
   }
 

@@ -34,6 +34,7 @@ final class StandInService implements Service {
     MEMBER_OF_ANOTHER_TYPE(Finding.Kind.BODY_AGAINST_SCHEMA),
     MEMBER_THAT_IS_NOT_TOLD(Finding.Kind.BODY_AGAINST_SCHEMA),
     REFUSAL_WITHOUT_A_PROBLEM(Finding.Kind.NO_PROBLEM),
+    REFUSAL_WITH_A_NUMBER_IN_WORDS(Finding.Kind.NUMBER_IN_WORDS_ALONE),
     TAKES_WHAT_IS_OUT_OF_RANGE(Finding.Kind.INVALID_ACCEPTED),
     TAKES_UNKNOWN_MEMBERS(Finding.Kind.INVALID_ACCEPTED),
     TAKES_UNKNOWN_PARAMETERS(Finding.Kind.INVALID_ACCEPTED),
@@ -481,7 +482,9 @@ final class StandInService implements Service {
     headers.put("Content-Type", bare ? "text/plain" : "application/problem+json");
     ObjectNode body = STRICT.createObjectNode();
     body.put("type", "/problems/some").put("title", "Some problem").put("status", refusal.status);
-    body.put("detail", "Some").put("instance", "urn:uuid:" + id).put("code", "SOME");
+    boolean counted = plant == Plant.REFUSAL_WITH_A_NUMBER_IN_WORDS && refusal.status == 406;
+    body.put("detail", counted ? "At most 7" : "Some");
+    body.put("instance", "urn:uuid:" + id).put("code", "SOME");
     return new Reply(refusal.status, headers, body.toString().getBytes(UTF_8));
   }
 

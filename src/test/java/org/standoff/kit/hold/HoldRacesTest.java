@@ -22,10 +22,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.standoff.fixture.Supposing;
 import org.standoff.kit.Caller;
 import org.standoff.kit.Model;
 import org.standoff.kit.ModelLocks;
-import org.standoff.kit.Precondition;
 import org.standoff.kit.Sql;
 
 /** Two who meet at one hold: the test is the one, and stays in the way for as long as it likes. */
@@ -99,7 +99,7 @@ class HoldRacesTest {
                     "select from hold where id = ? for update",
                     row -> true,
                     waiting.id()),
-            () -> kit.service.desk.release(FIRST, first.id(), Precondition.NONE),
+            () -> kit.service.desk.release(FIRST, first.id(), Supposing.NOTHING),
             () -> {})
         .work()
         .get();
@@ -121,8 +121,8 @@ class HoldRacesTest {
             connection -> ModelLocks.take(connection, List.of(MODEL)),
             () ->
                 step == Late.CONFIRM
-                    ? kit.service.desk.confirm(DESK, hold.id(), Precondition.NONE)
-                    : kit.service.desk.extend(DESK, hold.id(), at(10), Precondition.NONE),
+                    ? kit.service.desk.confirm(DESK, hold.id(), Supposing.NOTHING)
+                    : kit.service.desk.extend(DESK, hold.id(), at(10), Supposing.NOTHING),
             () -> kit.clockAt(Duration.ofHours(2)));
     assertThatThrownBy(late.work()::get)
         .isInstanceOf(ExecutionException.class)
@@ -139,7 +139,7 @@ class HoldRacesTest {
     Meeting<Hold> longer =
         meet(
             connection -> ModelLocks.take(connection, List.of(MODEL)),
-            () -> kit.service.desk.extend(DESK, waiting.id(), at(6), Precondition.NONE),
+            () -> kit.service.desk.extend(DESK, waiting.id(), at(6), Supposing.NOTHING),
             () -> {});
     assertThat(longer.waited()).isFalse();
     assertThat(longer.work().get().period()).isEqualTo(period(3, 6));

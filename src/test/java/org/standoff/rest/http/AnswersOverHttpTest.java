@@ -33,6 +33,25 @@ class AnswersOverHttpTest {
 
   private static final String BODY = "{\"count\": 3, \"gain_db\": 1.23456}";
 
+  /** Codes and words are the same for everyone, so that programs need not know the language. */
+  @ParameterizedTest
+  @ValueSource(strings = {"/", "/probe?count=3", "/probe?count=10", "/v1/nowhere"})
+  void textsAreInEnglishWhateverIsAskedForAndSaySo(String path) {
+    Response german = given().header("Accept-Language", "de, en;q=0.1").get(path);
+    assertThat(german.header("Content-Language")).isEqualTo("en");
+    assertThat(german.asString().replaceAll("urn:uuid:[0-9a-f-]+", ""))
+        .isEqualTo(given().get(path).asString().replaceAll("urn:uuid:[0-9a-f-]+", ""));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/", "/probe?count=3", "/probe?count=10", "/q/health/live", "/%00"})
+  void everyAnswerTellsHowLongTheServiceHadIt(String path) {
+    assertThat(given().urlEncodingEnabled(false).get(path).headers().getValues("Server-Timing"))
+        .singleElement()
+        .asString()
+        .matches("total;dur=\\d+\\.\\d");
+  }
+
   @Test
   void anAnswerHeldAlreadyIsNotSentAgain() {
     String tag = given().get("/probe?count=3").then().statusCode(200).extract().header("ETag");

@@ -16,18 +16,21 @@ import jakarta.validation.constraints.Size;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.io.ByteArrayInputStream;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.standoff.rest.http.BodyLimit;
 import org.standoff.rest.problem.BodyTooLarge;
 import org.standoff.rest.problem.Fault;
 import org.standoff.rest.problem.FaultCode;
 import org.standoff.rest.problem.InvalidRequest;
+import org.standoff.rest.problem.ProblemMember;
 import org.standoff.rest.problem.ProblemType;
 
 class RequestReaderTest {
@@ -115,7 +118,8 @@ class RequestReaderTest {
                     FaultCode.OUT_OF_RANGE,
                     "'distance_m' must be greater than or equal to 0.01.")
                 .found("0.0")
-                .allowed("at least 0.01"));
+                .allowed("at least 0.01")
+                .with(ProblemMember.MINIMUM, new BigDecimal("0.01")));
   }
 
   record Weights(@Size(max = 2) Map<@Size(max = 5) String, @DecimalMax("60") Double> weightsDb) {}
@@ -194,6 +198,25 @@ class RequestReaderTest {
         .extracting(Fault::line, Fault::column, Fault::code)
         .containsExactly(tuple(2, 13, FaultCode.MALFORMED));
     assertThat(refused.getMessage()).doesNotContain("jackson").doesNotContain("java");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      value = {
+        "{'b'}|~'~|~Unexpected character ('''): was expecting double-quote to start field name~",
+        "{/* no */}|/|Unexpected character ('/')",
+        "{\"a\": 01}||Invalid numeric value: Leading zeroes not allowed",
+        "{\"7\": 1, \"7\": 2}|7|Duplicate Object property \"7\"",
+        "[[1, 2||Unexpected end-of-input: expected close marker for Array"
+      })
+  void whyABodyCannotBeReadIsToldWithoutNumbersAndSwitchesOfTheLibrary(
+      String body, String found, String detail) {
+    assertThat(refused(body).faults())
+        .singleElement()
+        .returns(found, Fault::found)
+        .returns(detail, Fault::detail);
   }
 
   @Test

@@ -8,6 +8,7 @@ import jakarta.ws.rs.NotAllowedException;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.NotSupportedException;
 import jakarta.ws.rs.ServiceUnavailableException;
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -30,7 +31,7 @@ class ExceptionTableTest {
 
   @Test
   void aStatusWithoutATypeOfItsOwnTakesTheNearest() {
-    assertThat(ProblemType.ofStatus(431)).isEqualTo(ProblemType.INVALID_REQUEST);
+    assertThat(ProblemType.ofStatus(418)).isEqualTo(ProblemType.INVALID_REQUEST);
     assertThat(ProblemType.ofStatus(502)).isEqualTo(ProblemType.INTERNAL);
   }
 
@@ -56,6 +57,22 @@ class ExceptionTableTest {
     assertThat(told.faults()).containsExactly(one, two);
     assertThat(told.detail()).isEqualTo("A is missing. (2 faults, see 'errors')");
     assertThat(told.type().status()).isEqualTo(400);
+  }
+
+  @Test
+  void aBodyThatIsTooSlowIsToldItsTimeInAMemberToo() {
+    ExceptionTable.Told told = ExceptionTable.tell(new BodyTooSlow(Duration.ofSeconds(60)));
+    assertThat(told.detail()).contains("60 s");
+    assertThat(told.members().value(ProblemMember.BODY_WITHIN_S)).contains(60L);
+  }
+
+  @Test
+  void a503OfTheFrameworkSaysWhenToAskAgainToo() {
+    assertThat(
+            ExceptionTable.tell(new ServiceUnavailableException())
+                .members()
+                .value(ProblemMember.RETRY_AFTER_S))
+        .contains(RetryAfter.SOMETHING_IS_MENDED.seconds());
   }
 
   @Test
