@@ -58,6 +58,11 @@ class OpenApiExamplesTest {
           "distance_ratio",
           "mean_absorption",
           "order",
+          // in the unit of the member that they bound
+          "minimum",
+          "exclusive_minimum",
+          "maximum",
+          "exclusive_maximum",
           // in the unit that stands beside them
           "found",
           "figure",
@@ -72,7 +77,7 @@ class OpenApiExamplesTest {
           "z");
 
   private static final String UNIT =
-      "(.*_)?(count|paths|days)|hours|.*_(min|minor|m|mm|m2|m3|kg|s|ms|samples|pa|db|dba|dbu|dbfs|db_spl|hz|deg|c"
+      "(.*_)?(count|paths|days|bytes|characters|levels|requests)|hours|.*_(min|minor|m|mm|m2|m3|kg|s|ms|samples|pa|db|dba|dbu|dbfs|db_spl|hz|deg|c"
           + "|percent|pct|m_per_s|db_per_octave)";
 
   /** What is read has to be told first. */
