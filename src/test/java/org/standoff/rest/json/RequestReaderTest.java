@@ -208,7 +208,7 @@ class RequestReaderTest {
         "{'b'}|~'~|~Unexpected character ('''): was expecting double-quote to start field name~",
         "{/* no */}|/|Unexpected character ('/')",
         "{\"a\": 01}||Invalid numeric value: Leading zeroes not allowed",
-        "{\"7\": 1, \"7\": 2}|7|Duplicate Object property \"7\"",
+        "{\"7\": 1, \"7\": 2}|7|Duplicate field '7'",
         "[[1, 2||Unexpected end-of-input: expected close marker for Array"
       })
   void whyABodyCannotBeReadIsToldWithoutNumbersAndSwitchesOfTheLibrary(
