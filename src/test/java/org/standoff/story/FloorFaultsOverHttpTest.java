@@ -2,15 +2,12 @@ package org.standoff.story;
 
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.hamcrest.Matchers.containsString;
-import static org.hamcrest.Matchers.equalTo;
 import static org.standoff.fixture.StandingFloor.VIOLIN_SPOT;
 import static org.standoff.fixture.StandingFloor.place;
 
 import io.quarkus.test.common.TestResourceScope;
 import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -129,49 +126,6 @@ class FloorFaultsOverHttpTest {
     assertThat(Ask.floor("bleed").with("floor", floor.node()).faults(422))
         .as(what)
         .containsExactlyInAnyOrderElementsOf(pointers);
-  }
-
-  @Test
-  void aMatrixOverTheLimitIsRefusedBeforeItStartsWithItsEstimate() {
-    List<Map<String, Object>> sources = new ArrayList<>();
-    List<Map<String, Object>> microphones = new ArrayList<>();
-    for (int i = 0; i < 100; i++) {
-      double at = 0.1 + i * 0.1;
-      sources.add(Map.of("id", "s" + i, "source", "core/violin", "position_m", place(at, 2, 1)));
-      microphones.add(Map.of("id", "m" + i, "pattern", "omni", "position_m", place(at, 4, 1)));
-    }
-    Ask.floor("bleed")
-        .with(
-            "floor",
-            StandingFloor.in("boathouse/hall")
-                .with("sources", sources)
-                .with("microphones", microphones)
-                .node())
-        .with("order", 6)
-        .send()
-        .then()
-        .statusCode(422)
-        .body("errors[0].pointer", equalTo("/floor/microphones"))
-        // 100 × 100 × 377 images × 10 octaves
-        .body("errors[0].found", equalTo("37700000"))
-        .body("errors[0].allowed", containsString("20000000"));
-  }
-
-  @Test
-  void aimsOverTheLimitAreRefusedToo() {
-    List<String> faults =
-        Ask.floor("aim")
-            .with("floor", DEMO.pattern("spot", "cardioid", VIOLIN_SPOT, "violin").node())
-            .with("order", 6)
-            .with("limits", Map.of("reach_m", 2))
-            .with("barrier", "boathouse/gobo")
-            .with(
-                "barrier_places",
-                List.of(
-                    Map.of("x_m", 5, "y_m", 5, "facing_azimuth_deg", 0),
-                    Map.of("x_m", 6, "y_m", 5, "facing_azimuth_deg", 0)))
-            .faults(422);
-    assertThat(faults).containsExactly("/floor/microphones");
   }
 
   @ParameterizedTest
