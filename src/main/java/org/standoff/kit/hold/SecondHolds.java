@@ -32,8 +32,10 @@ public class SecondHolds {
       return;
     }
     ModelLocks.take(connection, freed);
-    for (Hold hold : waitingFor(connection, freed)) {
-      ModelLocks.take(connection, hold.models());
+    List<Hold> waiting = waitingFor(connection, freed);
+    // all at once: with the row of the first locked, no more models are asked for
+    ModelLocks.take(connection, waiting.stream().flatMap(hold -> hold.models().stream()).toList());
+    for (Hold hold : waiting) {
       if (seek(connection, hold).isWhole()) {
         give(connection, hold.id());
       }
