@@ -1,6 +1,8 @@
 package org.standoff.kit.hold;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.util.List;
 import org.standoff.kit.Model;
 import org.standoff.kit.Sql;
@@ -49,14 +51,9 @@ public class Expiry {
     attempts.run(
         connection -> {
           Sql.list(connection, "select " + Transactions.SIGN, row -> true, CLOCK);
-          List<Model> freed =
-              Sql.list(
-                  connection,
-                  "select house, microphone from expire_due()",
-                  row -> new Model(row.getString("house"), row.getString("microphone")));
-          secondHolds.moveUp(connection, freed);
+          secondHolds.moveUp(connection, expire(connection, HoldState.TENTATIVE));
           // only now: whoever has locked a waiting hold waits for no model any more
-          Sql.list(connection, "select expire_waiting()", row -> true);
+          expire(connection, HoldState.WAITING);
           Sql.change(
               connection,
               """
@@ -67,5 +64,14 @@ public class Expiry {
               """);
           return true;
         });
+  }
+
+  /** The models of which units fell free. */
+  private static List<Model> expire(Connection connection, HoldState state) throws SQLException {
+    return Sql.list(
+        connection,
+        "select house, microphone from expire_due(?)",
+        row -> new Model(row.getString("house"), row.getString("microphone")),
+        state.spelt());
   }
 }
