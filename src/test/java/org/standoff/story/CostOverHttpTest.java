@@ -1,6 +1,5 @@
 package org.standoff.story;
 
-import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.standoff.fixture.StandingFloor.place;
 
@@ -8,15 +7,13 @@ import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.common.TestResourceScope;
 import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.config.EncoderConfig;
-import io.restassured.config.RestAssuredConfig;
-import io.restassured.http.ContentType;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.standoff.fixture.Ask;
+import org.standoff.fixture.Batches;
 import org.standoff.fixture.EmbeddedDatabaseResource;
 import org.standoff.fixture.StandingFloor;
 
@@ -24,7 +21,6 @@ import org.standoff.fixture.StandingFloor;
 @QuarkusTest
 @WithTestResource(value = EmbeddedDatabaseResource.class, scope = TestResourceScope.GLOBAL)
 class CostOverHttpTest {
-  private static final String BATCH = "application/x-ndjson";
 
   @Test
   void whatWouldTakeTooLongIsRefusedWithTheEstimate() {
@@ -123,21 +119,7 @@ class CostOverHttpTest {
   }
 
   private static List<JsonNode> batch(String path, Ask... lines) {
-    return given()
-        .config(
-            RestAssuredConfig.config()
-                .encoderConfig(
-                    EncoderConfig.encoderConfig().encodeContentTypeAs(BATCH, ContentType.TEXT)))
-        .contentType(BATCH)
-        .accept(BATCH)
-        .body(String.join("\n", Stream.of(lines).map(line -> line.body().toString()).toList()))
-        .post(path)
-        .then()
-        .statusCode(200)
-        .extract()
-        .asString()
-        .lines()
-        .map(Ask::tree)
-        .toList();
+    return Batches.answered(
+        path, String.join("\n", Stream.of(lines).map(line -> line.body().toString()).toList()));
   }
 }

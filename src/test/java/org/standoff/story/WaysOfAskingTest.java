@@ -7,15 +7,13 @@ import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.common.TestResourceScope;
 import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.config.EncoderConfig;
-import io.restassured.config.RestAssuredConfig;
-import io.restassured.http.ContentType;
 import io.restassured.response.Response;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.standoff.fixture.Ask;
+import org.standoff.fixture.Batches;
 import org.standoff.fixture.EmbeddedDatabaseResource;
 import org.standoff.fixture.Sheets;
 
@@ -23,7 +21,6 @@ import org.standoff.fixture.Sheets;
 @QuarkusTest
 @WithTestResource(value = EmbeddedDatabaseResource.class, scope = TestResourceScope.GLOBAL)
 class WaysOfAskingTest {
-  private static final String BATCH = "application/x-ndjson";
   private static final String QUERY =
       "/v1/settings?source=core/snare&placement=top&distance_m=0.05"
           + "&microphone=core/ldc-multi-1&preamp=core/preamp-16";
@@ -97,23 +94,7 @@ class WaysOfAskingTest {
             "{\"source\": ",
             "",
             BODY.with("distance_m", 0.5).body().toString());
-    List<JsonNode> lines =
-        given()
-            .config(
-                RestAssuredConfig.config()
-                    .encoderConfig(
-                        EncoderConfig.encoderConfig().encodeContentTypeAs(BATCH, ContentType.TEXT)))
-            .contentType(BATCH)
-            .accept(BATCH)
-            .body(batch)
-            .post("/v1/settings")
-            .then()
-            .statusCode(200)
-            .extract()
-            .asString()
-            .lines()
-            .map(Ask::tree)
-            .toList();
+    List<JsonNode> lines = Batches.answered("/v1/settings", batch);
     assertThat(lines).extracting(line -> line.path("line").asInt()).containsExactly(1, 2, 3, 5);
     assertThat(lines.get(0).path("answer")).isEqualTo(BODY.answer());
     assertThat(lines.get(1).at("/problem/errors/0/pointer").asText()).isEqualTo("/source");

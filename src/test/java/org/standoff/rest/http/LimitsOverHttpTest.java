@@ -13,11 +13,8 @@ import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.QuarkusTestProfile;
 import io.quarkus.test.junit.TestProfile;
-import io.restassured.RestAssured;
 import java.io.IOException;
-import java.net.InetAddress;
 import java.net.Socket;
-import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
@@ -26,6 +23,7 @@ import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.standoff.fixture.EmbeddedDatabaseResource;
+import org.standoff.fixture.HalfSent;
 
 /** Limits small enough to be reached: two requests at once, few an hour. */
 @QuarkusTest
@@ -51,8 +49,8 @@ class LimitsOverHttpTest {
   @Test
   @Order(1)
   void oneRequestTooManyIsToldToComeAgainWhileHealthAnswers() throws IOException {
-    try (Socket first = bodyThatDoesNotCome();
-        Socket second = bodyThatDoesNotCome()) {
+    try (Socket first = HalfSent.post();
+        Socket second = HalfSent.post()) {
       await()
           .untilAsserted(
               () ->
@@ -155,16 +153,5 @@ class LimitsOverHttpTest {
         .header("Retry-After", matchesPattern("\\d+"))
         .body("code", equalTo("TOO_MANY"));
     given().get("/q/health/live").then().statusCode(200);
-  }
-
-  /** A POST of which only the head is sent. */
-  private static Socket bodyThatDoesNotCome() throws IOException {
-    Socket socket = new Socket(InetAddress.getLoopbackAddress(), RestAssured.port);
-    String head =
-        "POST /v1/headroom HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\n"
-            + "Content-Length: 100\r\n\r\n{";
-    socket.getOutputStream().write(head.getBytes(StandardCharsets.ISO_8859_1));
-    socket.getOutputStream().flush();
-    return socket;
   }
 }

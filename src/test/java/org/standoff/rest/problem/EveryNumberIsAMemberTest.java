@@ -10,14 +10,11 @@ import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.QuarkusTestProfile;
 import io.quarkus.test.junit.TestProfile;
-import io.restassured.RestAssured;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.net.InetAddress;
 import java.net.Socket;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -25,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.standoff.fixture.Ask;
 import org.standoff.fixture.EmbeddedDatabaseResource;
+import org.standoff.fixture.HalfSent;
 import org.standoff.fixture.Kit;
 import org.standoff.fixture.NumbersInProblems;
 import org.standoff.fixture.Tokens;
@@ -162,8 +160,8 @@ class EveryNumberIsAMemberTest {
   }
 
   private static Response askWhileOthersAreInside() {
-    try (Socket first = bodyThatDoesNotCome();
-        Socket second = bodyThatDoesNotCome()) {
+    try (Socket first = HalfSent.post();
+        Socket second = HalfSent.post()) {
       assertThat(List.of(first, second)).hasSize(AT_ONCE);
       return await()
           .until(() -> given().get("/v1/packs"), response -> response.statusCode() == 503);
@@ -185,16 +183,5 @@ class EveryNumberIsAMemberTest {
                 assertThat(given().get("/v1/packs").header("RateLimit-Policy"))
                     .startsWith('"' + policy + '"'));
     return last;
-  }
-
-  /** A POST of which only the head is sent. */
-  private static Socket bodyThatDoesNotCome() throws IOException {
-    Socket socket = new Socket(InetAddress.getLoopbackAddress(), RestAssured.port);
-    String head =
-        "POST /v1/headroom HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\n"
-            + "Content-Length: 100\r\n\r\n{";
-    socket.getOutputStream().write(head.getBytes(StandardCharsets.ISO_8859_1));
-    socket.getOutputStream().flush();
-    return socket;
   }
 }
