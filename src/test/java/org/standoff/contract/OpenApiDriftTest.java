@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import io.quarkus.test.common.TestResourceScope;
 import io.quarkus.test.common.WithTestResource;
@@ -12,6 +13,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.standoff.fixture.EmbeddedDatabaseResource;
 import org.standoff.fixture.Golden;
@@ -52,6 +55,57 @@ class OpenApiDriftTest {
     schemas.forEach(
         schema -> schema.path("properties").fieldNames().forEachRemaining(members::add));
     assertThat(members).isNotEmpty().allMatch(member -> member.matches("[a-z][a-z0-9_-]*"));
+  }
+
+  @Test
+  void everyNumberTellsItsUnitAsACode() throws IOException {
+    JsonNode description = new YAMLMapper().readTree(served());
+    Map<String, String> units = new TreeMap<>();
+    units("", description.path("paths"), units);
+    description
+        .at("/components/schemas")
+        .properties()
+        .forEach(schema -> units(schema.getKey(), schema.getValue(), units));
+    assertThat(units)
+        .hasSizeGreaterThan(400)
+        .containsEntry("Chosen/properties/gain_db", "dB")
+        .containsEntry("Chosen/properties/high_pass_hz", "Hz")
+        .containsEntry("Terms/properties/preamp_input_dbu", "dB{re_0.775_V}")
+        .containsEntry("CellOctaves/properties/total_db_spl/additionalProperties", "dB[SPL]")
+        .containsEntry("Coordinates/properties/x", "m")
+        .containsEntry("Basis/properties/speed_of_sound_m_per_s", "m/s")
+        .containsEntry("House/properties/turn_round_min", "min");
+    // these have the unit of what they are about, which is told beside them or by what has them
+    assertThat(units.entrySet())
+        .filteredOn(number -> number.getValue().isEmpty())
+        .extracting(Map.Entry::getKey)
+        .allMatch(
+            number ->
+                number.matches(
+                    "(Fault/properties/(exclusive_)?(minimum|maximum)|GivesUp/properties/figure"
+                        + "|Refusal/properties/(found|limit)"
+                        + "|(AskedPair|FittedPair|UnfitPair)/properties/\\w+/additionalProperties"
+                        + "|(Range|DistanceRange|LevelRange)/properties/\\w+)"));
+    assertThat(description.at("/components/schemas/AtCapsule/properties/peak_db_spl/x-unit"))
+        .isEqualTo(TextNode.valueOf("dB[SPL]"));
+  }
+
+  private static void units(String place, JsonNode schema, Map<String, String> units) {
+    String type = schema.path("type").toString();
+    if (type.contains("\"number\"") || type.contains("\"integer\"")) {
+      units.put(place, schema.path("x-unit").asText());
+    }
+    schema
+        .properties()
+        .forEach(
+            inner -> {
+              if (inner.getValue().isContainerNode() && !inner.getKey().startsWith("example")) {
+                units(place + "/" + inner.getKey(), inner.getValue(), units);
+              }
+            });
+    for (int i = 0; schema.isArray() && i < schema.size(); i++) {
+      units(place + "/" + i, schema.get(i), units);
+    }
   }
 
   private static List<JsonNode> operations() throws IOException {

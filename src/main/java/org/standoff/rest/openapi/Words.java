@@ -1,11 +1,6 @@
 package org.standoff.rest.openapi;
 
 import io.quarkus.smallrye.openapi.OpenApiFilter;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Properties;
 import org.eclipse.microprofile.openapi.OASFilter;
 import org.eclipse.microprofile.openapi.models.OpenAPI;
@@ -24,7 +19,7 @@ public class Words implements OASFilter {
 
   private static final String RESOURCE = "/openapi/words.properties";
 
-  private final Properties words = read();
+  private final Properties words = PropertiesFile.read(RESOURCE);
 
   @Override
   public void filterOpenAPI(OpenAPI description) {
@@ -56,15 +51,5 @@ public class Words implements OASFilter {
                     words.getProperty(record + "." + name, words.getProperty(name)));
               }
             });
-  }
-
-  private static Properties read() {
-    try (InputStream in = Words.class.getResourceAsStream(RESOURCE)) {
-      Properties words = new Properties();
-      words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
-      return words;
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
-    }
   }
 }
