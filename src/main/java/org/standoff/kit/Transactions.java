@@ -24,10 +24,12 @@ public class Transactions {
 
   private final DataSource dataSource;
   private final SchemaMigration migration;
+  private final TransactionTimes times;
 
-  Transactions(DataSource dataSource, SchemaMigration migration) {
+  Transactions(DataSource dataSource, SchemaMigration migration, TransactionTimes times) {
     this.dataSource = dataSource;
     this.migration = migration;
+    this.times = times;
   }
 
   /** Work on the connection of the transaction; the connection is closed afterwards. */
@@ -46,6 +48,8 @@ public class Transactions {
     if (!migration.isDone()) {
       throw new DatabaseLost("The database is not there yet, or its tables are not ready.");
     }
+    boolean joins = QuarkusTransaction.isActive();
+    long begun = System.nanoTime();
     try {
       return QuarkusTransaction.joiningExisting().call(work::get);
     } catch (RuntimeException failure) {
@@ -57,6 +61,10 @@ public class Transactions {
         throw new DatabaseLost("The database went away or can't be reached.", failure);
       }
       throw failure;
+    } finally {
+      if (!joins) {
+        times.spent(System.nanoTime() - begun);
+      }
     }
   }
 

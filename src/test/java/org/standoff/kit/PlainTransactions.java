@@ -15,7 +15,7 @@ public final class PlainTransactions extends Transactions {
   private final ThreadLocal<Connection> open = new ThreadLocal<>();
 
   public PlainTransactions(DataSource dataSource) {
-    super(dataSource, null);
+    super(dataSource, null, nanos -> {});
     this.dataSource = dataSource;
   }
 

@@ -61,7 +61,9 @@ public class FrontDoor {
   private void open(RoutingContext request) {
     HeadTimeout.whole(request.request());
     request.addEndHandler(over -> HeadTimeout.over(request.request()));
-    request.addHeadersEndHandler(ServerTiming.from(System::nanoTime, request.response().headers()));
+    request.addHeadersEndHandler(
+        ServerTiming.from(
+            System::nanoTime, () -> DatabaseTime.of(request), request.response().headers()));
     greet(request);
     if (crossOrigin.answer(request)) {
       return;

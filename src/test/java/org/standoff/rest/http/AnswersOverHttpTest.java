@@ -21,6 +21,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -50,6 +52,18 @@ class AnswersOverHttpTest {
         .singleElement()
         .asString()
         .matches("total;dur=\\d+\\.\\d");
+  }
+
+  @Test
+  void anAnswerThatAskedTheDatabaseTellsHowLongThatTook() {
+    Matcher told =
+        Pattern.compile("total;dur=([\\d.]+), database;dur=([\\d.]+)")
+            .matcher(
+                given().get("/v1/houses").then().statusCode(200).extract().header("Server-Timing"));
+    assertThat(told.matches()).isTrue();
+    assertThat(Double.parseDouble(told.group(2)))
+        .isPositive()
+        .isLessThanOrEqualTo(Double.parseDouble(told.group(1)));
   }
 
   @Test
