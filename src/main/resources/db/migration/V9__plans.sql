@@ -1,7 +1,7 @@
 -- A connection keeps the plan of a trigger's query, as it was made for the first statement: if that changed one unit, a
 -- join of the rows before and after is done row by row, and a kit of a hundred thousand takes hours. A full join never
--- is. So is the rule here: rows before and after meet in a full join, and its conditions take nulls, or the planner
--- would make an inner join of it.
+-- is. Hence the rule: rows before and after meet in a full join, and its conditions take nulls, or the planner would
+-- make an inner join of it. No row of one side is alone, because ids never change.
 create or replace function units_changed() returns trigger language plpgsql as $$
 declare
     houses text[];
@@ -84,8 +84,10 @@ end
 $$;
 
 -- Counts shelf by shelf. One query over all of them would rest on how many units the planner believes that there are:
--- none, where a large kit was taken back and the table analysed since, and then it goes through all for every one.
-create or replace function count_shelves(houses text[], microphones text[]) returns void language plpgsql as $$
+-- none, where a large kit was taken back and the table analysed since, and then it goes through all for every one. And
+-- planned each time, because after five times a connection keeps one plan, which for a few units reads them all.
+create or replace function count_shelves(houses text[], microphones text[]) returns void language plpgsql
+set plan_cache_mode = 'force_custom_plan' as $$
 begin
     perform from house where id = any (houses) order by id for no key update;
     delete from shelf using unnest(houses, microphones) as w (house, microphone)

@@ -4,7 +4,6 @@ import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.TextNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import io.quarkus.test.common.TestResourceScope;
 import io.quarkus.test.common.WithTestResource;
@@ -72,6 +71,8 @@ class OpenApiDriftTest {
         .containsEntry("Chosen/properties/high_pass_hz", "Hz")
         .containsEntry("Terms/properties/preamp_input_dbu", "dB{re_0.775_V}")
         .containsEntry("CellOctaves/properties/total_db_spl/additionalProperties", "dB[SPL]")
+        .containsEntry("HeadroomQuestion/properties/peak_db_spl", "dB[SPL]{peak}")
+        .containsEntry("SourceOnFloor/properties/sound_power_db", "dB{re_1_pW}")
         .containsEntry("Coordinates/properties/x", "m")
         .containsEntry("Basis/properties/speed_of_sound_m_per_s", "m/s")
         .containsEntry("House/properties/turn_round_min", "min");
@@ -85,9 +86,14 @@ class OpenApiDriftTest {
                     "(Fault/properties/(exclusive_)?(minimum|maximum)|GivesUp/properties/figure"
                         + "|Refusal/properties/(found|limit)"
                         + "|(AskedPair|FittedPair|UnfitPair)/properties/\\w+/additionalProperties"
-                        + "|(Range|DistanceRange|LevelRange)/properties/\\w+)"));
-    assertThat(description.at("/components/schemas/AtCapsule/properties/peak_db_spl/x-unit"))
-        .isEqualTo(TextNode.valueOf("dB[SPL]"));
+                        + "|Range/properties/\\w+)"));
+    JsonNode schemas = description.at("/components/schemas");
+    assertThat(schemas.at("/AtCapsule/properties/peak_db_spl/x-unit").asText())
+        .as("a range has the unit of what it is")
+        .isEqualTo("dB[SPL]{peak}");
+    assertThat(schemas.at("/House/properties/hours").toString())
+        .as("times of day are no number")
+        .doesNotContain("x-unit");
   }
 
   private static void units(String place, JsonNode schema, Map<String, String> units) {

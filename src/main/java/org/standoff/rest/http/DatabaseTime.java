@@ -1,6 +1,7 @@
 package org.standoff.rest.http;
 
 import io.quarkus.arc.Arc;
+import io.quarkus.arc.ArcContainer;
 import io.quarkus.vertx.http.runtime.CurrentVertxRequest;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -19,8 +20,9 @@ class DatabaseTime implements TransactionTimes {
 
   @Override
   public void spent(long nanos) {
-    // what the service does by itself has no request
-    if (Arc.container().requestContext().isActive()) {
+    ArcContainer container = Arc.container();
+    // what the service does by itself has no request, and goes on while it ends
+    if (container != null && container.requestContext().isActive()) {
       RoutingContext request = current.getCurrent();
       if (request != null) {
         request.put(SPENT, of(request) + nanos);

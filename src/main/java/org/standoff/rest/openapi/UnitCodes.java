@@ -8,7 +8,7 @@ import java.util.Properties;
  * codes stand in {@code openapi/units.properties}.
  */
 final class UnitCodes {
-  private static final String RESOURCE = "/openapi/units.properties";
+  static final String RESOURCE = "/openapi/units.properties";
   private static final char WORDS = '_';
 
   private final Properties codes = PropertiesFile.read(RESOURCE);
@@ -22,16 +22,23 @@ final class UnitCodes {
    * @throws IllegalArgumentException where nothing is known of it
    */
   Optional<String> of(String record, String name) {
-    if (find(record, name).isEmpty()) {
-      throw new IllegalArgumentException(
-          "%s has no unit for the number %s of %s".formatted(RESOURCE, name, record));
-    }
-    return ifKnown(record, name);
+    return Optional.of(
+            find(record, name)
+                .orElseThrow(
+                    () ->
+                        new IllegalArgumentException(
+                            "%s has no unit for the number %s of %s"
+                                .formatted(RESOURCE, name, record))))
+        .filter(UnitCodes::isTold);
   }
 
-  /** As {@link #of}, and empty where nothing is known of it. */
-  Optional<String> ifKnown(String record, String name) {
-    return find(record, name).filter(code -> !code.isEmpty());
+  /** The code of what may be no number: empty where its name ends in no unit. */
+  Optional<String> ofMeasure(String record, String name) {
+    return byLastWords(name).flatMap(measure -> find(record, name)).filter(UnitCodes::isTold);
+  }
+
+  private static boolean isTold(String code) {
+    return !code.isEmpty();
   }
 
   private Optional<String> find(String record, String name) {

@@ -61,7 +61,7 @@ public class Units implements OASFilter {
       codes.of(record, name).ifPresent(code -> schema.addExtension(KEYWORD, code));
     } else if (schema.getRef() != null || schema.getAnyOf() != null) {
       // a range, a place: its own members take the unit from here
-      codes.ifKnown(record, name).ifPresent(code -> schema.addExtension(KEYWORD, code));
+      codes.ofMeasure(record, name).ifPresent(code -> schema.addExtension(KEYWORD, code));
     }
     if (schema.getItems() != null) {
       tell(record, name, schema.getItems());

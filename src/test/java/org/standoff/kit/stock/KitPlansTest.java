@@ -63,6 +63,19 @@ class KitPlansTest {
   }
 
   @Test
+  void aConnectionThatChangedSomeOfAFewUnitsReadsTheKitThatFollowsOnce() throws SQLException {
+    house("few-first");
+    add("few-first", "A", 60);
+    run("analyze unit");
+    for (int revision = 2; revision < 10; revision++) {
+      run("update unit set day_rate_minor = %d where serial = 'A1'".formatted(revision));
+    }
+
+    house("kit-next");
+    assertThat(add("kit-next", "B", UNITS)).isBetween((long) UNITS, UNITS * MOST_ROWS_PER_UNIT);
+  }
+
+  @Test
   void aKitThatComesAgainAfterItWasTakenBackIsReadOnce() throws SQLException {
     house("taken-back");
     connection.setAutoCommit(false);
