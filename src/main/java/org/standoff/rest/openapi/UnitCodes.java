@@ -22,14 +22,12 @@ final class UnitCodes {
    * @throws IllegalArgumentException where nothing is known of it
    */
   Optional<String> of(String record, String name) {
-    return Optional.of(
-            find(record, name)
-                .orElseThrow(
-                    () ->
-                        new IllegalArgumentException(
-                            "%s has no unit for the number %s of %s"
-                                .formatted(RESOURCE, name, record))))
-        .filter(UnitCodes::isTold);
+    Optional<String> known = find(record, name);
+    if (known.isEmpty()) {
+      throw new IllegalArgumentException(
+          "%s has no unit for the number %s of %s".formatted(RESOURCE, name, record));
+    }
+    return known.filter(UnitCodes::isTold);
   }
 
   /** The code of what may be no number: empty where its name ends in no unit. */
