@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -80,7 +81,9 @@ class BleedLawsTest {
     PlacedBarrier barrier =
         PlacedBarrier.across(
             GOBO, plan.microphones().get(0).position(), plan.sources().get(0).position(), 0.5);
-    BleedMatrix matrix = BleedMatrix.of(plan.plus(barrier), 1);
+    FloorPlan screened = plan.plus(barrier);
+    Assume.that(screened.faults().isEmpty());
+    BleedMatrix matrix = BleedMatrix.of(screened, 1);
     DirectTerms terms = matrix.terms(0, 0);
     for (Octave octave : Octave.all()) {
       assertThat(terms.levelDb(octave))
@@ -120,8 +123,9 @@ class BleedLawsTest {
   @Property(seed = "45", tries = 60)
   void aMirroredFloorHasAMirroredMatrix(@ForAll Random random) {
     FloorPlan plan = plan(random, 3, 3);
-    PlacedBarrier barrier = new PlacedBarrier(GOBO, 6, 4, 35);
-    BleedMatrix one = BleedMatrix.of(plan.plus(barrier), 2);
+    FloorPlan screened = plan.plus(new PlacedBarrier(GOBO, 6, 4, 35));
+    Assume.that(screened.faults().isEmpty());
+    BleedMatrix one = BleedMatrix.of(screened, 2);
     FloorPlan mirrored =
         new FloorPlan(
             plan.room(),
@@ -251,16 +255,14 @@ class BleedLawsTest {
   }
 
   private static double exchange(Point3 mic, Point3 source, int order, PlacedBarrier barrier) {
-    return BleedMatrix.of(
-            Floors.plan(
-                Floors.hall(70),
-                List.of(Floors.source("one", 100, source)),
-                List.of(Floors.microphone("mic", OMNI, mic, source, "one")),
-                barrier),
-            order)
-        .cell(0, 0)
-        .total()
-        .overallDb();
+    FloorPlan plan =
+        Floors.plan(
+            Floors.hall(70),
+            List.of(Floors.source("one", 100, source)),
+            List.of(Floors.microphone("mic", OMNI, mic, source, "one")),
+            barrier);
+    Assume.that(plan.faults().isEmpty());
+    return BleedMatrix.of(plan, order).cell(0, 0).total().overallDb();
   }
 
   private static FloorPlan plan(Random random, int sources, int microphones) {
