@@ -75,11 +75,8 @@ final class Crowd {
       try {
         HttpResponse<String> answer =
             http.send(Question.any(service, token, random), HttpResponse.BodyHandlers.ofString());
-        boolean later = answer.headers().firstValue("Retry-After").isPresent();
-        decent.answered(answer.statusCode(), later, System.nanoTime() - sent);
-        if (later) {
-          Thread.sleep(1000L * Integer.parseInt(answer.headers().firstValue("Retry-After").get()));
-        }
+        decent.answered(answer.statusCode(), answer.headers(), System.nanoTime() - sent);
+        Thread.sleep(1000 * answer.headers().firstValueAsLong("Retry-After").orElse(0));
       } catch (IOException broken) {
         decent.note("broken: " + broken.getMessage());
       }

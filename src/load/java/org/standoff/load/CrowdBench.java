@@ -49,10 +49,13 @@ public final class CrowdBench {
     Tally decent = crowd.decent();
     Figures.row(
         who,
-        "%d answered, p50 %.1f ms, p99 %.1f ms, faults %d, load %s",
-        decent.answered(),
-        decent.percentileMs(50),
-        decent.percentileMs(99),
+        "%d answered, waited p50 %.1f ms, p99 %.1f ms, served p50 %.1f ms, p99 %.1f ms, faults %d,"
+            + " load %s",
+        decent.waited().count(),
+        decent.waited().percentileMs(50),
+        decent.waited().percentileMs(99),
+        decent.served().percentileMs(50),
+        decent.served().percentileMs(99),
         decent.faults() + crowd.hostile().faults(),
         Figures.load());
     Figures.row("  told", "%s", decent.answers());

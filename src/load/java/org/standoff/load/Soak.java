@@ -35,8 +35,8 @@ public final class Soak {
             "resident %d MB, %d threads, %d answered, p99 %.0f ms, faults %d, load %s",
             Figures.residentMb(service.pid()),
             Figures.threads(service.pid()),
-            crowd.decent().answered(),
-            crowd.decent().percentileMs(99),
+            crowd.decent().waited().count(),
+            crowd.decent().waited().percentileMs(99),
             crowd.decent().faults() + crowd.hostile().faults(),
             Figures.load());
       }
