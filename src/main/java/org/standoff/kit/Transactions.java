@@ -2,6 +2,7 @@ package org.standoff.kit;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Status;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
@@ -48,7 +49,7 @@ public class Transactions {
     if (!migration.isDone()) {
       throw new DatabaseLost("The database is not there yet, or its tables are not ready.");
     }
-    boolean joins = QuarkusTransaction.isActive();
+    boolean joins = QuarkusTransaction.getStatus() != Status.STATUS_NO_TRANSACTION;
     long begun = System.nanoTime();
     try {
       return QuarkusTransaction.joiningExisting().call(work::get);

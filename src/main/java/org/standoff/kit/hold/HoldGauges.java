@@ -10,6 +10,7 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Duration;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.concurrent.Executors;
@@ -27,7 +28,11 @@ import org.standoff.kit.Transactions;
 public class HoldGauges {
 
   private static final Logger LOG = Logger.getLogger(HoldGauges.class);
-  private static final long EVERY_S = 10;
+  private static final Duration SOONEST = Duration.ofSeconds(10);
+
+  /** One part in so many of the time goes to counting, at most. */
+  private static final int SHARE = 100;
+
   private static final String COUNTS = "select state, count(*) from hold group by state";
 
   private final Transactions transactions;
@@ -49,11 +54,23 @@ public class HoldGauges {
   void register(@Observes StartupEvent start, MeterRegistry registry) {
     for (HoldState state : HoldState.values()) {
       Gauge.builder("standoff.holds", () -> count(state))
-          .description("Holds by their state, counted every " + EVERY_S + " s")
+          .description(
+              "Holds by their state, counted anew after %d s, or later where counting takes long"
+                  .formatted(SOONEST.toSeconds()))
           .tag("state", state.spelt())
           .register(registry);
     }
-    worker.scheduleWithFixedDelay(this::look, 1, EVERY_S, TimeUnit.SECONDS);
+    worker.schedule(this::lookAndRest, 1, TimeUnit.SECONDS);
+  }
+
+  private void lookAndRest() {
+    worker.schedule(this::lookAndRest, look().toMillis(), TimeUnit.MILLISECONDS);
+  }
+
+  /** Millions of past holds must not keep the database busy with being counted. */
+  static Duration restAfter(Duration counting) {
+    Duration fair = counting.multipliedBy(SHARE);
+    return fair.compareTo(SOONEST) > 0 ? fair : SOONEST;
   }
 
   void end(@Observes ShutdownEvent stop) {
@@ -65,10 +82,10 @@ public class HoldGauges {
     return count == null ? Double.NaN : count;
   }
 
-  /** Counts anew; for tests, and by the clock. */
-  void look() {
+  /** Counts anew; for tests, and by the clock. Returns how long to leave it at that. */
+  Duration look() {
     try {
-      counts = transactions.statements(HoldGauges::counted);
+      return restAfter(transactions.statements(this::counting));
     } catch (DatabaseLost lost) {
       counts = Map.of();
     } catch (RuntimeException unexpected) {
@@ -76,6 +93,14 @@ public class HoldGauges {
       LOG.error("Counting the holds failed", unexpected);
       counts = Map.of();
     }
+    return SOONEST;
+  }
+
+  /** How long the database took; the wait for a connection is none of it. */
+  private Duration counting(Connection connection) throws SQLException {
+    long begun = System.nanoTime();
+    counts = counted(connection);
+    return Duration.ofNanos(System.nanoTime() - begun);
   }
 
   private static Map<HoldState, Long> counted(Connection connection) throws SQLException {

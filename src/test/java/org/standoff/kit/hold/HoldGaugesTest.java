@@ -7,6 +7,7 @@ import io.quarkus.test.common.TestResourceScope;
 import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.time.Duration;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -34,6 +35,13 @@ class HoldGaugesTest {
         UUID.randomUUID().toString());
     gauges.look();
     assertThat(returned()).isEqualTo(before + 1);
+  }
+
+  @Test
+  void countingRestsTenSecondsAndNeverTakesMoreThanAHundredthOfTheTime() {
+    assertThat(HoldGauges.restAfter(Duration.ofMillis(3))).isEqualTo(Duration.ofSeconds(10));
+    assertThat(HoldGauges.restAfter(Duration.ofMillis(100))).isEqualTo(Duration.ofSeconds(10));
+    assertThat(HoldGauges.restAfter(Duration.ofMillis(900))).isEqualTo(Duration.ofSeconds(90));
   }
 
   private static double returned() {
