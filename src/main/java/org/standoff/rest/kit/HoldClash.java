@@ -13,6 +13,7 @@ import org.standoff.kit.hold.HoldState;
  * @param shortfalls lines that can't be met
  * @param conflicts units that others have
  * @param state how the hold stands
+ * @param reference that the desk gave to another hold
  * @param hold the hold that has the reference
  */
 @Schema(
@@ -27,22 +28,24 @@ public record HoldClash(
         @Nullable List<ConflictView> conflicts,
     @Schema(description = "How the hold stands, where it does not take the step")
         @Nullable HoldState state,
+    @Schema(description = "The reference, where the desk gave it to another hold")
+        @Nullable String reference,
     @Schema(description = "Where the hold is that has the reference already")
         @Nullable String hold) {
 
   static HoldClash of(List<ShortfallView> shortfalls) {
-    return new HoldClash(shortfalls, null, null, null);
+    return new HoldClash(shortfalls, null, null, null, null);
   }
 
   static HoldClash ofUnits(List<ConflictView> conflicts) {
-    return new HoldClash(null, conflicts, null, null);
+    return new HoldClash(null, conflicts, null, null, null);
   }
 
   static HoldClash of(HoldState state) {
-    return new HoldClash(null, null, state, null);
+    return new HoldClash(null, null, state, null, null);
   }
 
-  static HoldClash ofHold(String address) {
-    return new HoldClash(null, null, null, address);
+  static HoldClash ofReference(String reference, String hold) {
+    return new HoldClash(null, null, null, reference, hold);
   }
 }

@@ -84,7 +84,7 @@ class HoldRefusals {
       return HoldClash.of(step.state());
     }
     if (refused instanceof ReferenceTaken taken) {
-      return HoldClash.ofHold(HoldView.PATH + taken.hold());
+      return HoldClash.ofReference(taken.reference(), HoldView.PATH + taken.hold());
     }
     throw new IllegalStateException("say what stands in the way", refused);
   }

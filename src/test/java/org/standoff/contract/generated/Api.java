@@ -275,6 +275,11 @@ final class Api {
         .toList();
   }
 
+  /** The same of a body that the service reads. */
+  List<String> faultsAsRead(JsonNode schema, JsonNode body) {
+    return faults(schema, new AsRead(this).of(schema, body));
+  }
+
   private Schema compile(JsonNode schema) {
     ObjectNode whole = JSON.createObjectNode();
     whole.put("$schema", "https://json-schema.org/draft/2020-12/schema");

@@ -3,7 +3,6 @@ package org.standoff.contract.generated;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -30,11 +29,12 @@ final class Cases {
   private static final int LONGEST_IN_AN_ADDRESS = 1_500;
   private static final int MOST_AT_ONCE = 3;
 
+  /** None of them is a text that a body may give as a name; then something would have it. */
   private static final List<String> STRANGE_NAMES =
       List.of(
           "nowhere",
           "-",
-          "0",
+          "00",
           "'",
           "a b",
           "%",
@@ -44,7 +44,7 @@ final class Cases {
           "core/kick",
           "..;",
           "<b>",
-          "null",
+          "undefined",
           "x".repeat(1_000),
           "NOWHERE",
           "\u0001",
@@ -57,7 +57,6 @@ final class Cases {
   private static final int LONGEST_TEXT = 10_000;
 
   private static final BigDecimal LARGEST = BigDecimal.valueOf(Long.MAX_VALUE);
-  private static final BigDecimal BEYOND = new BigDecimal("1e400");
 
   /** Good only if the service gave them. */
   private static final Set<String> OPAQUE = Set.of("page_token", "after");
@@ -362,7 +361,7 @@ final class Cases {
     if (isDelicate(body)) {
       return Expected.TAKEN_OR_REFUSED;
     }
-    if (!api.faults(schema, withoutNulls(body)).isEmpty()) {
+    if (!api.faultsAsRead(schema, body).isEmpty()) {
       return Expected.REFUSED;
     }
     return isBeyond(body) ? Expected.TAKEN_OR_REFUSED : Expected.UNDERSTOOD;
@@ -392,36 +391,6 @@ final class Cases {
       return exact.precision() > 17 || (read == 0 && exact.signum() != 0);
     }
     return node.valueStream().anyMatch(Cases::isDelicate);
-  }
-
-  /**
-   * As a reader takes it: a member that is null counts as left out, and a number beyond all numbers
-   * is just very large (a validator would divide it digit by digit).
-   */
-  static JsonNode withoutNulls(JsonNode node) {
-    if (node.isNumber()) {
-      BigDecimal exact = node.decimalValue();
-      boolean beyond = exact.precision() - exact.scale() > BEYOND.precision() - BEYOND.scale();
-      return beyond ? NODES.numberNode(exact.signum() < 0 ? BEYOND.negate() : BEYOND) : node;
-    }
-    if (node instanceof ObjectNode object) {
-      ObjectNode copy = NODES.objectNode();
-      object
-          .properties()
-          .forEach(
-              member -> {
-                if (!member.getValue().isNull()) {
-                  copy.set(member.getKey(), withoutNulls(member.getValue()));
-                }
-              });
-      return copy;
-    }
-    if (node instanceof ArrayNode list) {
-      ArrayNode copy = NODES.arrayNode();
-      list.forEach(entry -> copy.add(withoutNulls(entry)));
-      return copy;
-    }
-    return node;
   }
 
   private void parameters(Base base, List<Way> ways) {

@@ -213,7 +213,7 @@ final class Lives {
     return ways.stream()
         .map(way -> way.applyTo(base.body()))
         .filter(Objects::nonNull)
-        .filter(body -> !api.faults(schema, Cases.withoutNulls(body)).isEmpty())
+        .filter(body -> !api.faultsAsRead(schema, body).isEmpty())
         .limit(REFUSALS)
         .map(body -> base.withBody(body).call())
         .toList();

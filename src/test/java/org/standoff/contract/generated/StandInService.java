@@ -407,7 +407,7 @@ final class StandInService implements Service {
     }
     JsonNode told =
         api.resolve(STRICT.createObjectNode().put("$ref", "#/components/schemas/" + schema));
-    List<String> faults = api.faults(told, Cases.withoutNulls(body));
+    List<String> faults = api.faultsAsRead(told, body);
     if (plant == Plant.TAKES_WHAT_IS_OUT_OF_RANGE) {
       faults = faults.stream().filter(fault -> !fault.contains("maximum")).toList();
     }

@@ -163,6 +163,7 @@ class HoldsOverHttpTest {
     Response again = hold(desk, "k-2", wish("r-4", line(house, SINGLE, 1)));
     assertThat(again.statusCode()).isEqualTo(409);
     assertThat(again.jsonPath().getString("code")).isEqualTo("CLASH");
+    assertThat(again.jsonPath().getString("reference")).isEqualTo("r-4");
     assertThat(again.jsonPath().getString("hold")).isEqualTo(address(first));
   }
 
