@@ -10,6 +10,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 import org.jspecify.annotations.Nullable;
 
@@ -26,10 +27,16 @@ public class Conditional {
 
   private final ObjectMapper json;
   private final Keeping keeping;
+  private final String keepers;
 
-  Conditional(ObjectMapper json, Keeping keeping) {
+  Conditional(
+      ObjectMapper json,
+      Keeping keeping,
+      @ConfigProperty(name = "standoff.tokens.needed-to-read") boolean readersAreKnown) {
     this.json = json;
     this.keeping = keeping;
+    // a cache that many share would hand it to those who have no token
+    this.keepers = readersAreKnown ? "private" : "public";
   }
 
   @ServerResponseFilter
@@ -74,10 +81,10 @@ public class Conditional {
     return method.equals("GET") || method.equals("HEAD");
   }
 
-  private static String caching(boolean reading, ResourceInfo resource) {
+  private String caching(boolean reading, ResourceInfo resource) {
     return Optional.ofNullable(resource.getResourceMethod())
         .map(method -> method.getAnnotation(CacheFor.class))
-        .map(rule -> "public, max-age=" + rule.seconds())
+        .map(rule -> keepers + ", max-age=" + rule.seconds())
         .orElse(reading ? "no-cache" : NO_STORE);
   }
 

@@ -40,13 +40,18 @@ class CrossOrigin {
    * @return whether that is the whole answer: the request only asked whether it may be sent
    */
   boolean answer(RoutingContext request) {
-    String origin = request.request().getHeader(HttpHeaders.ORIGIN);
-    if (origin == null || allowed.isEmpty()) {
+    if (allowed.isEmpty()) {
       return false;
     }
     MultiMap headers = request.response().headers();
-    // the answer of a resource sets its own Vary, after this
+    // without an origin too, or a cache would hand that answer to a page; and the answer of a
+    // resource
+    // sets its own Vary, after this
     request.addHeadersEndHandler(end -> headers.add(HttpHeaders.VARY, "Origin"));
+    String origin = request.request().getHeader(HttpHeaders.ORIGIN);
+    if (origin == null) {
+      return false;
+    }
     if (!allowed.contains(ANY) && !allowed.contains(origin)) {
       return false;
     }

@@ -36,6 +36,7 @@ public class FrontDoor {
   private static final String LIMITED = "/v1/";
   private static final String CLOSE = "close";
   private static final String ZERO = "%00";
+  private static final String MATRIX = ";";
 
   private final Problems problems;
   private final CrossOrigin crossOrigin;
@@ -75,6 +76,9 @@ public class FrontDoor {
       problems.send(request, new BodyTooLarge(most));
     } else if (request.request().path().contains(ZERO)) {
       // no name has it, and the database takes no text that does
+      problems.send(request, ProblemType.NOT_FOUND);
+    } else if (request.request().path().contains(MATRIX)) {
+      // the framework drops it later, and would find what was neither counted nor guarded here
       problems.send(request, ProblemType.NOT_FOUND);
     } else if (request.request().uri().contains(ZERO)) {
       problems.send(request, ProblemType.INVALID_REQUEST, "The query has a zero character.");

@@ -240,6 +240,14 @@ class AnswersOverHttpTest {
     assertThat(tag(packed)).isNotEqualTo(tag(plain));
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"/schemas/microphone.json", "/.well-known/api-catalog"})
+  void formsOfJsonAreCompressedForWhoTakesThem(String address) throws IOException {
+    String packed =
+        RawHttp.send(RestAssured.port, "GET " + address + " HTTP/1.1", "Accept-Encoding: gzip");
+    assertThat(packed.toLowerCase(Locale.ROOT)).contains("content-encoding: gzip");
+  }
+
   @Test
   void aProblemHasNoTag() {
     given().get("/nowhere").then().header("ETag", nullValue());

@@ -122,6 +122,21 @@ class LimitsOverHttpTest {
         .anySatisfy(value -> assertThat(value).contains("Origin"));
   }
 
+  @Test
+  @Order(6)
+  void anAnswerToNoOriginVariesByOriginToo() {
+    assertThat(given().get("/").headers().getValues("Vary"))
+        .anySatisfy(value -> assertThat(value).contains("Origin"));
+  }
+
+  /** The framework would drop what follows the semicolon, after nobody counted the request. */
+  @ParameterizedTest
+  @ValueSource(strings = {"/v1;x/packs", "/v1/packs;x=1", "/;/v1/packs"})
+  @Order(6)
+  void anAddressWithMatrixParametersIsNoAddressHere(String address) {
+    given().urlEncodingEnabled(false).get(address).then().statusCode(404);
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"/%761/packs", "//v1/packs", "/./v1/packs", "/q/../v1/packs"})
   @Order(6)
