@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 import org.jspecify.annotations.Nullable;
+import org.standoff.rest.security.ReadersMustBeKnown;
 
 /**
  * Gives every successful answer its entity tag, says how long it may be kept, and answers 304 where
@@ -32,7 +33,7 @@ public class Conditional {
   Conditional(
       ObjectMapper json,
       Keeping keeping,
-      @ConfigProperty(name = "standoff.tokens.needed-to-read") boolean readersAreKnown) {
+      @ConfigProperty(name = ReadersMustBeKnown.SETTING) boolean readersAreKnown) {
     this.json = json;
     this.keeping = keeping;
     // a cache that many share would hand it to those who have no token

@@ -44,9 +44,8 @@ class CrossOrigin {
       return false;
     }
     MultiMap headers = request.response().headers();
-    // without an origin too, or a cache would hand that answer to a page; and the answer of a
-    // resource
-    // sets its own Vary, after this
+    // without an origin too, or a cache would hand that answer to a page; at the end, because a
+    // resource sets its own Vary before that
     request.addHeadersEndHandler(end -> headers.add(HttpHeaders.VARY, "Origin"));
     String origin = request.request().getHeader(HttpHeaders.ORIGIN);
     if (origin == null) {

@@ -19,9 +19,11 @@ final class AsRead {
   private static final BigDecimal BEYOND = new BigDecimal("1e400");
 
   private final Api api;
+  private final Values values;
 
   AsRead(Api api) {
     this.api = api;
+    this.values = new Values(api);
   }
 
   JsonNode of(JsonNode schema, JsonNode node) {
@@ -60,11 +62,7 @@ final class AsRead {
   }
 
   private List<JsonNode> forms(JsonNode schema) {
-    return Stream.concat(
-            Stream.of(schema),
-            Stream.of("oneOf", "anyOf")
-                .flatMap(word -> schema.path(word).valueStream())
-                .map(api::resolve))
+    return Stream.concat(Stream.of(schema), values.branches(schema).stream().map(api::resolve))
         .toList();
   }
 
