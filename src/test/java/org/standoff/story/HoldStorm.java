@@ -178,8 +178,13 @@ final class HoldStorm {
     }
   }
 
+  /** What makes the trouble is not to run into it: its own statements have all the time. */
   private Connection connect() throws SQLException {
     return DriverManager.getConnection(
-        "jdbc:postgresql://127.0.0.1:" + databasePort + "/postgres", "postgres", "postgres");
+        "jdbc:postgresql://127.0.0.1:"
+            + databasePort
+            + "/postgres?options=-c%20statement_timeout=0",
+        "postgres",
+        "postgres");
   }
 }
