@@ -91,7 +91,8 @@ public class FrontDoor {
 
   /** Health, metrics and the description answer however much is asked. */
   private boolean admitted(RoutingContext request) {
-    Optional<RateLimit.Share> counted = rate.count(request.request().remoteAddress().hostAddress());
+    Optional<RateLimit.Share> counted =
+        rate.count(CallerNetwork.of(request.request().remoteAddress()));
     if (counted.isPresent()) {
       RateLimit.Share share = counted.get();
       request.response().headers().set("RateLimit-Policy", share.policy());

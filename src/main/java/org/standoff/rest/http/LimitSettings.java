@@ -22,15 +22,17 @@ public interface LimitSettings {
   @WithDefault("10s")
   Duration headWithin();
 
-  /** How much one caller, known by its address, may ask. */
+  /** How much one caller, known by its network, may ask. */
   Rate rate();
 
   /** A number of requests in a window of time. */
   interface Rate {
 
     /**
-     * How many requests below /v1 a caller may send in a window; one more is refused (429). Where
-     * it is set, every answer tells how many are left. No limit where it is not set.
+     * How many requests below /v1 a caller, which is an IPv4 address or an IPv6 network of 64 bits,
+     * may send in a window; one more is refused (429). Where it is set, every answer tells how many
+     * are left. No limit where it is not set. Behind a proxy all callers are one, but for {@code
+     * quarkus.http.proxy.proxy-address-forwarding}.
      */
     OptionalInt requests();
 

@@ -12,8 +12,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * Counts what each caller asks in a window of time, and tells it in the fields of
- * draft-ietf-httpapi-ratelimit-headers-11. Callers are known by their address, so that a refused
- * token uses up nobody else's share.
+ * draft-ietf-httpapi-ratelimit-headers-11. Callers are known by their {@linkplain CallerNetwork
+ * network}, so that a refused token uses up nobody else's share.
  */
 @ApplicationScoped
 class RateLimit {

@@ -83,7 +83,7 @@ final class ExceptionTable {
         UnauthorizedException.class,
         e -> unauthenticated("No token was sent, and this needs one.", BearerChallenge.plain()));
     row(AuthenticationFailedException.class, ExceptionTable::refusedToken);
-    row(UnusableToken.class, e -> invalidToken(e.getMessage()));
+    row(UnusableToken.class, e -> invalidToken(e.getMessage()).with(e.members()));
     row(UnknownHouse.class, ExceptionTable::unknownHouse);
     row(UnknownUnit.class, e -> unknown("serial", e.getMessage(), e.serial(), null));
     row(UnknownPack.class, e -> unknown("pack", e.getMessage(), e.pack(), null));

@@ -20,6 +20,8 @@ public enum ProblemMember {
   WINDOW_S(Form.INTEGER, "How many seconds that window lasts"),
   VIOLATED_POLICIES(
       Form.TEXTS, "Which policies of 'RateLimit-Policy' refuse this, by the names they have there"),
+  MAX_SUBJECT_CHARACTERS(
+      Form.INTEGER, "How many characters the subject of a token, the name of its bearer, may have"),
   CURRENT_ETAG(Form.TEXT, "The present 'ETag', with its quotes, where there is one"),
   FAULT_COUNT(Form.INTEGER, "How many faults 'errors' tells, where there are several"),
   SHORTFALL_COUNT(Form.INTEGER, "How many lines 'shortfalls' tells"),

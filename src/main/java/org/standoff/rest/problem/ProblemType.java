@@ -30,7 +30,8 @@ public enum ProblemType {
       401,
       "A valid token is wanted",
       "This needs to know who asks, and the request has no token, or none that holds here.",
-      "Send 'Authorization: Bearer …' with a token of this service's issuer that has not expired."),
+      "Send 'Authorization: Bearer …' with a token of this service's issuer that has not expired.",
+      ProblemMember.MAX_SUBJECT_CHARACTERS),
   FORBIDDEN(
       403,
       "The token does not allow this",

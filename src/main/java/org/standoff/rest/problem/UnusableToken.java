@@ -5,10 +5,21 @@ public final class UnusableToken extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 
+  private final int longestSubject;
+
   /**
-   * @param reason a sentence in ASCII that tells nothing of the token's text
+   * Its subject is missing, empty or too long.
+   *
+   * @param longestSubject how many characters a subject may have
    */
-  public UnusableToken(String reason) {
-    super(reason);
+  public UnusableToken(int longestSubject) {
+    super(
+        "The token does not say whose it is: its subject is missing, or empty, or has more than %d characters."
+            .formatted(longestSubject));
+    this.longestSubject = longestSubject;
+  }
+
+  ToldMembers members() {
+    return ToldMembers.of(ProblemMember.MAX_SUBJECT_CHARACTERS, longestSubject);
   }
 }

@@ -50,10 +50,7 @@ public class CurrentCaller {
   private static Caller caller(JsonWebToken token) {
     String subject = token.getSubject();
     if (subject == null || subject.isBlank() || subject.length() > LONGEST_SUBJECT) {
-      throw new UnusableToken(
-          "The token does not say whose it is: its subject has 1 to "
-              + LONGEST_SUBJECT
-              + " characters.");
+      throw new UnusableToken(LONGEST_SUBJECT);
     }
     Set<Role> roles = EnumSet.noneOf(Role.class);
     token.getGroups().forEach(word -> Role.ofSpelling(word).ifPresent(roles::add));

@@ -60,6 +60,7 @@ class EveryNumberIsAMemberTest {
     NUMBER_TOO_LONG(400, "/errors/0/max_number_characters", "64"),
     VALUE_TOO_LARGE(400, "/errors/0/maximum", "9"),
     SEVERAL_FAULTS(400, "/fault_count", "3"),
+    SUBJECT_TOO_LONG(401, "/max_subject_characters", "100"),
     UNIT_UNDER_HOLD(409, "/errors/0/until", null),
     LINES_SHORT(409, "/shortfall_count", "2"),
     STATE_CHANGED(412, "/current_etag", null),
@@ -110,6 +111,8 @@ class EveryNumberIsAMemberTest {
       case NUMBER_TOO_LONG -> probe("{\"count\": " + "1".repeat(70) + "}");
       case VALUE_TOO_LARGE -> probe("{\"count\": 10}");
       case SEVERAL_FAULTS -> probe("{\"cuont\": 1, \"count\": 10, \"gain_db\": \"x\"}");
+      case SUBJECT_TOO_LONG ->
+          given().auth().oauth2(Tokens.booker("a".repeat(101))).get("/v1/holds");
       case UNIT_UNDER_HOLD -> retireAUnitUnderHold();
       case LINES_SHORT -> holdMoreThanThereIs();
       case STATE_CHANGED -> retire(Kit.house(), "\"7\"");

@@ -44,7 +44,8 @@ class RefusedTokenTest {
   private static final String NONE =
       "What was sent as a token is none: a bearer token has three parts and is signed.";
   private static final String NOBODY =
-      "The token does not say whose it is: its subject has 1 to 100 characters.";
+      "The token does not say whose it is: its subject is missing, or empty, or has more than 100"
+          + " characters.";
 
   /** What was sent, and what is said to it. */
   private record Refused(String token, String reason) {}

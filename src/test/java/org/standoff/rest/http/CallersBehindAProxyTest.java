@@ -1,0 +1,64 @@
+package org.standoff.rest.http;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.common.TestResourceScope;
+import io.quarkus.test.common.WithTestResource;
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.QuarkusTestProfile;
+import io.quarkus.test.junit.TestProfile;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.standoff.fixture.EmbeddedDatabaseResource;
+
+/** Behind a proxy that is named, callers are those that it names. */
+@QuarkusTest
+@WithTestResource(value = EmbeddedDatabaseResource.class, scope = TestResourceScope.GLOBAL)
+@TestProfile(CallersBehindAProxyTest.Behind.class)
+class CallersBehindAProxyTest {
+
+  /** The settings. */
+  public static class Behind implements QuarkusTestProfile {
+    @Override
+    public Map<String, String> getConfigOverrides() {
+      return Map.of(
+          "standoff.limits.rate.requests",
+          "1000",
+          "standoff.limits.rate.window",
+          "24h",
+          "quarkus.http.proxy.proxy-address-forwarding",
+          "true",
+          "quarkus.http.proxy.trusted-proxies",
+          "127.0.0.1");
+    }
+  }
+
+  @Test
+  void eachIsCountedByTheAddressThatTheProxyNames() {
+    int first = left("192.0.2.7");
+    assertThat(left("192.0.2.7")).isEqualTo(first - 1);
+    assertThat(left("192.0.2.8")).isEqualTo(999);
+    assertThat(left("192.0.2.7")).isEqualTo(first - 2);
+  }
+
+  @Test
+  void anIpv6NetworkIsOneCaller() {
+    int first = left("2001:db8:7:1::5");
+    assertThat(left("2001:db8:7:1::6")).isEqualTo(first - 1);
+    assertThat(left("2001:db8:7:2::5")).isEqualTo(999);
+  }
+
+  @Test
+  void whatIsNoAddressIsACallerToo() {
+    int first = left("unknown");
+    assertThat(left("unknown")).isEqualTo(first - 1);
+  }
+
+  /** How many requests are left to whoever this is said to be. */
+  private static int left(String forwardedFor) {
+    String told =
+        given().header("X-Forwarded-For", forwardedFor).get("/v1/packs").header("RateLimit");
+    return Integer.parseInt(told.replaceAll(".*;r=(\\d+);.*", "$1"));
+  }
+}
