@@ -4,12 +4,18 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
+import java.util.LinkedHashMap;
 import java.util.List;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestResponse;
 
 /** Leads from the bare address of the service to everything that it offers. */
 @Path("/")
@@ -19,24 +25,11 @@ public class IndexResource {
   /** Media type of a set of links (RFC 9264). */
   static final String LINKSET = "application/linkset+json";
 
-  private static final List<Link> LINKS =
-      List.of(
-          new Link("service-desc", "/openapi", "Description of the API (OpenAPI 3.1)"),
-          new Link("api-catalog", "/.well-known/api-catalog", "The same links as a set (RFC 9727)"),
-          new Link("status", "/q/health", "Health of the service and its parts"),
-          new Link("item", "/v1/packs", "Catalogue packs"),
-          new Link("item", "/v1/settings", "Settings for a source and a distance"),
-          new Link("item", "/v1/headroom", "Levels, headroom and noise of one chain"),
-          new Link("item", "/v1/stereo/geometry", "What a stereo pair makes of given sources"),
-          new Link("item", "/v1/stereo/fit", "Which stereo pair spreads given players as wished"),
-          new Link("item", "/v1/floor/bleed", "What every microphone hears of every source"),
-          new Link("item", "/v1/floor/alignment", "When one source reaches several microphones"),
-          new Link("item", "/v1/floor/aim", "How microphones are best aimed"),
-          new Link("item", "/v1/floor/room", "What a room does"),
-          new Link("item", "/v1/floor/exposure", "What a day does to the ears at each seat"),
-          new Link("item", "/v1/houses", "Rental houses, their units and their packs"),
-          new Link("item", "/v1/availability", "Which units are free in a period, and where"),
-          new Link("license", "https://www.apache.org/licenses/LICENSE-2.0", "Apache-2.0"));
+  private static final String CATALOG = "/.well-known/api-catalog";
+
+  /** Relations that a header tells too; the items are too many. */
+  private static final Set<String> IN_A_HEADER =
+      Set.of("service-desc", "service-doc", "api-catalog", "status", "license");
 
   /**
    * Where to begin.
@@ -62,7 +55,12 @@ public class IndexResource {
   public record Link(
       @Schema(description = "What the target is to this page (RFC 8288)") String rel,
       @Schema(description = "Address of the target") String href,
-      @Schema(description = "The target in words") String title) {}
+      @Schema(description = "The target in words") String title) {
+
+    String asHeader() {
+      return "<" + href + ">; rel=\"" + rel + "\"";
+    }
+  }
 
   /** A set of links (RFC 9264). */
   @Schema(name = "LinkSet")
@@ -74,7 +72,9 @@ public class IndexResource {
   public record Anchored(
       @Schema(description = "The page that the links start from") String anchor,
       @JsonProperty("service-desc") List<Target> serviceDesc,
-      List<Target> status) {}
+      @JsonProperty("service-doc") List<Target> serviceDoc,
+      List<Target> status,
+      List<Target> license) {}
 
   /** Where a link leads. */
   @Schema(name = "LinkTarget")
@@ -82,8 +82,8 @@ public class IndexResource {
 
   private final Index index;
 
-  IndexResource(@ConfigProperty(name = "quarkus.application.version") String version) {
-    this.index = new Index("Standoff", version, LINKS);
+  IndexResource(ServedDescription description) {
+    this.index = new Index(description.title(), description.version(), links(description));
   }
 
   @GET
@@ -92,8 +92,13 @@ public class IndexResource {
       operationId = "index",
       summary = "Where everything is",
       description = "Links from the bare address to everything that the service offers.")
-  public Index index() {
-    return index;
+  public RestResponse<Index> index() {
+    String header =
+        index.links().stream()
+            .filter(link -> IN_A_HEADER.contains(link.rel()))
+            .map(Link::asHeader)
+            .collect(Collectors.joining(", "));
+    return RestResponse.ResponseBuilder.ok(index).header(HttpHeaders.LINK, header).build();
   }
 
   @GET
@@ -104,8 +109,43 @@ public class IndexResource {
       summary = "Where the description and the health are (RFC 9727)",
       description =
           "A set of links (RFC 9264) at the well-known address, for programs that know the host alone.")
-  public LinkSet apiCatalog() {
-    return new LinkSet(List.of(new Anchored("/", targets("service-desc"), targets("status"))));
+  public RestResponse<LinkSet> apiCatalog() {
+    LinkSet set =
+        new LinkSet(
+            List.of(
+                new Anchored(
+                    "/",
+                    targets("service-desc"),
+                    targets("service-doc"),
+                    targets("status"),
+                    targets("license"))));
+    String itself =
+        index.links().stream()
+            .filter(link -> link.href().equals(CATALOG))
+            .map(Link::asHeader)
+            .collect(Collectors.joining());
+    return RestResponse.ResponseBuilder.ok(set).header(HttpHeaders.LINK, itself).build();
+  }
+
+  /**
+   * What no description lists, and every operation at whose address nothing has to be filled in.
+   */
+  private static List<Link> links(ServedDescription description) {
+    Map<String, Link> byAddress = new LinkedHashMap<>();
+    Stream.concat(
+            Stream.of(
+                new Link("service-desc", "/openapi", "Description of the API (OpenAPI 3.1)"),
+                new Link("service-doc", DescriptionResource.PAGE, "The same for people"),
+                new Link("api-catalog", CATALOG, "The same links as a set (RFC 9727)"),
+                new Link("status", "/q/health", "Health of the service and its parts"),
+                new Link("related", "/q/metrics", "What the service has done, in figures"),
+                new Link("license", description.licence(), "Licence of the service"),
+                new Link("self", "/", "This page")),
+            description.operations().stream()
+                .filter(ServedDescription.Operation::isABeginning)
+                .map(operation -> new Link("item", operation.path(), operation.summary())))
+        .forEach(link -> byAddress.putIfAbsent(link.href(), link));
+    return List.copyOf(byAddress.values());
   }
 
   private List<Target> targets(String rel) {

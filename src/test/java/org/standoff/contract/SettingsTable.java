@@ -17,7 +17,8 @@ import java.util.stream.Stream;
 
 /**
  * The settings of the service, read from where they are told: the settings interfaces with their
- * words, and the lines of {@code application.yaml} above which a comment begins with {@code set:}.
+ * words, the lines of {@code application.yaml} above which a comment begins with {@code set:}, and
+ * comments there that begin with {@code set} and the name of what has no default.
  */
 final class SettingsTable {
   private static final Pattern PREFIX =
@@ -29,6 +30,7 @@ final class SettingsTable {
           Pattern.DOTALL);
   private static final Pattern LINE = Pattern.compile("( *)([\\w.-]+):(?: (.*))?");
   private static final String MARK = "# set: ";
+  private static final Pattern UNSET = Pattern.compile("# set ([\\w.-]+): (.*)");
 
   /**
    * One setting.
@@ -112,9 +114,15 @@ final class SettingsTable {
     for (String line : lines) {
       String text = line.strip();
       if (text.startsWith("#")) {
+        if (text.startsWith("# set")) {
+          // another setting begins here
+          unset(comment);
+          comment.clear();
+        }
         comment.add(text);
         continue;
       }
+      unset(comment);
       Matcher matcher = LINE.matcher(line);
       if (matcher.matches()) {
         int depth = matcher.group(1).length() / 2;
@@ -129,6 +137,15 @@ final class SettingsTable {
         }
       }
       comment.clear();
+    }
+  }
+
+  /** A comment that names a setting which no line of the file sets. */
+  private void unset(List<String> comment) {
+    Matcher named = UNSET.matcher(String.join(" ", comment).replaceAll(" # (?!set )", " "));
+    if (named.matches()) {
+      String key = named.group(1);
+      settings.put(key, new Setting(key, "", sentence(named.group(2))));
     }
   }
 

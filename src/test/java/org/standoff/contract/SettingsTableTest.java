@@ -35,11 +35,33 @@ class SettingsTableTest {
             "standoff.data.folder",
             "standoff.limits.requests-at-once",
             "standoff.limits.rate.requests",
+            "standoff.tokens.keys",
+            "quarkus.datasource.jdbc.url",
+            "quarkus.datasource.jdbc.max-size",
+            "quarkus.datasource.username",
+            "quarkus.datasource.password",
+            "quarkus.shutdown.delay",
+            "quarkus.http.proxy.proxy-address-forwarding",
+            "quarkus.http.proxy.trusted-proxies",
+            "quarkus.http.host",
             "quarkus.http.port");
     assertThat(SettingsTable.read().settings())
         .allSatisfy(
             setting ->
                 assertThat(setting.words()).as(setting.key()).endsWith(".").hasSizeGreaterThan(20));
+  }
+
+  /** What a comment names and what a line sets stand close together, and are not run together. */
+  @Test
+  void aSettingWithoutADefaultHasItsOwnWords() {
+    assertThat(SettingsTable.read().settings())
+        .filteredOn(setting -> setting.key().startsWith("quarkus.datasource."))
+        .extracting(SettingsTable.Setting::row)
+        .contains(
+            "| `quarkus.datasource.password` | `QUARKUS_DATASOURCE_PASSWORD` | – | What that role proves itself by. |",
+            "| `quarkus.datasource.jdbc.acquisition-timeout` |"
+                + " `QUARKUS_DATASOURCE_JDBC_ACQUISITION_TIMEOUT` | `2S` | A request waits so long for"
+                + " a connection, and is then told to come again (503). |");
   }
 
   @Test

@@ -1,6 +1,7 @@
 package org.standoff.rest.catalogue;
 
 import com.fasterxml.jackson.annotation.JsonAnyGetter;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -13,6 +14,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param id pack/item
  * @param revision digest of the file
  * @param etag its entity tag
+ * @param kind name of its kind
  * @param content what stands in the file
  */
 @Schema(
@@ -25,6 +27,7 @@ public record CatalogueItem(
     @Schema(description = "pack/item", examples = "core/ldc-multi-1") String id,
     @Schema(description = "Digest of the file: changes with every change of it") String revision,
     @Schema(description = "Entity tag of this answer") String etag,
+    @JsonIgnore @Schema(hidden = true) String kind,
     @Schema(hidden = true) Map<String, JsonNode> content) {
 
   static final String ABOUT =

@@ -84,7 +84,7 @@ public class ItemListing {
     Map<String, JsonNode> content = new LinkedHashMap<>();
     found.content().properties().forEach(e -> content.put(e.getKey(), e.getValue()));
     String tag = tag(found);
-    return new Tagged(tag, new CatalogueItem(id, found.revision(), tag, content));
+    return new Tagged(tag, new CatalogueItem(id, found.revision(), tag, kind.name(), content));
   }
 
   private <T> List<ItemRow> rows(CatalogueKind<T> kind, ItemQuery<? super T> query) {

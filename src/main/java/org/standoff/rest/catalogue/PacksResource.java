@@ -7,7 +7,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.enums.ParameterIn;
@@ -21,10 +20,8 @@ import org.standoff.catalogue.CurrentCatalogue;
 import org.standoff.catalogue.NearMiss;
 import org.standoff.catalogue.PackStatus;
 import org.standoff.rest.http.CacheFor;
-import org.standoff.rest.http.EntityTags;
 import org.standoff.rest.http.Page;
 import org.standoff.rest.http.PageRequest;
-import org.standoff.rest.http.Tagged;
 import org.standoff.rest.problem.Fault;
 import org.standoff.rest.problem.FaultCode;
 import org.standoff.rest.problem.InvalidRequest;
@@ -74,15 +71,11 @@ public class PacksResource {
       responseCode = "200",
       description = "The pack",
       content = @Content(schema = @Schema(implementation = PackView.class)))
-  public Tagged pack(
+  public PackView pack(
       @Parameter(description = "Name of the pack", example = "core") @PathParam("pack")
           String pack) {
     Catalogue catalogue = current.get();
-    PackView view =
-        catalogue.pack(pack).map(PackView::of).orElseThrow(() -> unknown(pack, catalogue));
-    // the time differs from instance to instance while nothing else does
-    byte[] content = view.withoutTime().toString().getBytes(StandardCharsets.UTF_8);
-    return new Tagged(EntityTags.of(content, MediaType.APPLICATION_JSON, false), view);
+    return catalogue.pack(pack).map(PackView::of).orElseThrow(() -> unknown(pack, catalogue));
   }
 
   private static InvalidRequest unknown(String pack, Catalogue catalogue) {

@@ -6,6 +6,9 @@ import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -13,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.ParameterIn;
 import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -21,6 +25,8 @@ import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.standoff.catalogue.CatalogueKind;
 import org.standoff.rest.http.CacheFor;
+import org.standoff.rest.http.Page;
+import org.standoff.rest.http.PageRequest;
 
 /** The schemas of catalogue files, for editors: the very ones that the loader checks with. */
 @Path("/schemas")
@@ -38,6 +44,38 @@ public class SchemasResource {
     for (CatalogueKind<?> kind : kinds) {
       schemas.put(kind.name(), read(kind.schemaResource(), kind.getClass().getClassLoader()));
     }
+  }
+
+  /**
+   * A schema in the list.
+   *
+   * @param kind name of the kind, or pack
+   * @param href address of the schema
+   */
+  @Schema(name = "CatalogueSchema", description = "Where the schema of a kind is")
+  public record Listed(
+      @Schema(description = "Name of the kind, or pack", examples = "microphone") String kind,
+      @Schema(description = "Address of the schema", examples = "/schemas/microphone.json")
+          String href) {}
+
+  /** Where the schema of a kind is. */
+  static String address(String kind) {
+    return "/schemas/" + kind + ".json";
+  }
+
+  @GET
+  @Produces(MediaType.APPLICATION_JSON)
+  @CacheFor(seconds = FRESH_S)
+  @Operation(
+      operationId = "listSchemas",
+      summary = "Schemas of catalogue files",
+      description = "In the order of the kinds that they are of; pack is that of pack.yaml.")
+  @Parameter(name = PageRequest.SIZE, in = ParameterIn.QUERY)
+  @Parameter(name = PageRequest.TOKEN, in = ParameterIn.QUERY)
+  public Page<Listed> list(@Context UriInfo uri) {
+    List<Listed> all =
+        schemas.keySet().stream().map(kind -> new Listed(kind, address(kind))).toList();
+    return PageRequest.of(uri).of(all, Listed::kind);
   }
 
   @GET

@@ -85,7 +85,8 @@ public class Conditional {
   private String caching(boolean reading, ResourceInfo resource) {
     return Optional.ofNullable(resource.getResourceMethod())
         .map(method -> method.getAnnotation(CacheFor.class))
-        .map(rule -> keepers + ", max-age=" + rule.seconds())
+        .map(CacheFor::seconds)
+        .map(s -> keepers + ", max-age=" + s + ", stale-while-revalidate=" + s)
         .orElse(reading ? "no-cache" : NO_STORE);
   }
 

@@ -15,7 +15,10 @@ import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 /** Gives notice of operations that will go: Deprecation (RFC 9745) and Sunset (RFC 8594). */
 public class RetiringHeaders {
 
+  /** The description says what goes, and what stands in its place. */
   private static final String CHANGES = "</openapi>; rel=\"deprecation\"";
+
+  private static final String END = "</openapi>; rel=\"sunset\"";
 
   private static final int FIRST_REFUSAL = 400;
 
@@ -38,6 +41,7 @@ public class RetiringHeaders {
     headers.putSingle("Deprecation", "@" + begin(retiring.since()).getEpochSecond());
     headers.putSingle("Sunset", HTTP_DATE.format(begin(retiring.until())));
     headers.add(HttpHeaders.LINK, CHANGES);
+    headers.add(HttpHeaders.LINK, END);
     headers.add(HttpHeaders.LINK, "<" + retiring.instead() + ">; rel=\"successor-version\"");
   }
 

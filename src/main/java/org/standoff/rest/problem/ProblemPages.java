@@ -39,7 +39,8 @@ public class ProblemPages {
       String remedy,
       List<Member> members) {
 
-    static Explanation of(ProblemType type) {
+    /** The explanation of a kind. */
+    public static Explanation of(ProblemType type) {
       return new Explanation(
           type.uri(),
           type.name(),

@@ -17,6 +17,7 @@ import static org.hamcrest.Matchers.startsWith;
 import io.quarkus.test.common.TestResourceScope;
 import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,6 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.standoff.catalogue.CurrentCatalogue;
 import org.standoff.chain.Microphone;
 import org.standoff.fixture.EmbeddedDatabaseResource;
+import org.standoff.rest.http.EntityTags;
 
 @QuarkusTest
 @WithTestResource(value = EmbeddedDatabaseResource.class, scope = TestResourceScope.GLOBAL)
@@ -56,6 +58,14 @@ class CatalogueOverHttpTest {
         .body("findings.findAll { it.severity == 'fault' }", empty());
   }
 
+  /** The time of loading included, which differs from instance to instance. */
+  @Test
+  void theTagOfAPackNamesTheVeryBytesThatAreSent() {
+    Response pack = given().header("Accept-Encoding", "gzip").get("/v1/packs/core");
+    assertThat(pack.header("ETag"))
+        .isEqualTo(EntityTags.of(pack.asByteArray(), pack.contentType(), true));
+  }
+
   @Test
   void packsAreListedByName() {
     given().get("/v1/packs").then().statusCode(200).body("items.id", hasItems("boathouse", "core"));
@@ -67,7 +77,9 @@ class CatalogueOverHttpTest {
         .get("/v1/styles/core/house-default")
         .then()
         .statusCode(200)
-        .header("Cache-Control", "public, max-age=2")
+        .header("Cache-Control", "public, max-age=2, stale-while-revalidate=2")
+        .header("Link", "</schemas/style.json>; rel=\"describedby\"")
+        .body("kind", nullValue())
         .body("id", equalTo("core/house-default"))
         .body("revision", notNullValue())
         .body("etag", startsWith("\""))

@@ -26,7 +26,10 @@ class RetiringHeadersTest {
         .header("Deprecation", equalTo("@1801353600"))
         .header("Sunset", equalTo("Mon, 31 Jan 2028 00:00:00 GMT"));
     assertThat(answer.headers().getValues("Link"))
-        .contains("</openapi>; rel=\"deprecation\"", "</probe/items>; rel=\"successor-version\"");
+        .contains(
+            "</openapi>; rel=\"deprecation\"",
+            "</openapi>; rel=\"sunset\"",
+            "</probe/items>; rel=\"successor-version\"");
   }
 
   @Test

@@ -1,0 +1,69 @@
+package org.standoff.rest;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The words of the description in HTML. */
+final class DescriptionPage {
+
+  private DescriptionPage() {}
+
+  static String of(ServedDescription description) {
+    Map<String, List<ServedDescription.Operation>> byTag =
+        description.operations().stream()
+            .collect(
+                Collectors.groupingBy(
+                    ServedDescription.Operation::tag, LinkedHashMap::new, Collectors.toList()));
+    return """
+        <!doctype html>
+        <html lang="en">
+        <head><meta charset="utf-8"><title>%s</title></head>
+        <body>
+        <h1>%s %s</h1>
+        %s
+        <p>For programs: <a href="/openapi">OpenAPI</a>.</p>
+        %s</body>
+        </html>
+        """
+        .formatted(
+            escaped(description.title()),
+            escaped(description.title()),
+            escaped(description.version()),
+            paragraphs(description.words()),
+            byTag.entrySet().stream()
+                .map(part -> part(part.getKey(), part.getValue()))
+                .collect(Collectors.joining()));
+  }
+
+  private static String part(String tag, List<ServedDescription.Operation> operations) {
+    return operations.stream()
+        .map(
+            operation ->
+                """
+                <dt><code>%s %s</code> %s</dt>
+                <dd>%s</dd>
+                """
+                    .formatted(
+                        operation.method(),
+                        escaped(operation.path()),
+                        escaped(operation.summary()),
+                        escaped(operation.description())))
+        .collect(Collectors.joining("", "<h2>" + escaped(tag) + "</h2>\n<dl>\n", "</dl>\n"));
+  }
+
+  private static String paragraphs(String words) {
+    return Stream.of(words.strip().split("\n\\s*\n"))
+        .map(paragraph -> "<p>" + escaped(paragraph) + "</p>")
+        .collect(Collectors.joining("\n"));
+  }
+
+  private static String escaped(String text) {
+    return text.replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;");
+  }
+}
