@@ -59,7 +59,7 @@ class IndexResourceTest {
         .hasSizeGreaterThan(20)
         .allSatisfy(
             address ->
-                assertThat(given().get(address).statusCode()).as(address).isIn(200, 400, 401, 405));
+                assertThat(given().get(address).statusCode()).as(address).isNotEqualTo(404).isLessThan(500));
   }
 
   @Test
