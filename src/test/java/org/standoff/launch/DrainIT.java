@@ -86,7 +86,7 @@ class DrainIT {
   }
 
   private boolean isInside() throws IOException, InterruptedException {
-    return get("/q/metrics").body().contains("standoff_requests_inside 1.0");
+    return get("/q/metrics").body().contains("standoff_bodies_coming_in 1.0");
   }
 
   private boolean isLive() throws InterruptedException {

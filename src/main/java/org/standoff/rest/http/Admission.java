@@ -4,6 +4,7 @@ import io.micrometer.core.instrument.Counter;
 import io.micrometer.core.instrument.Gauge;
 import io.micrometer.core.instrument.MeterRegistry;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
@@ -42,17 +43,22 @@ class Admission {
     return most;
   }
 
-  /** Whether one more is let in; whoever is has to {@link #leave()}. */
-  boolean enter() {
+  /** Whether nobody is let in now, so that nobody has to wait to hear that. */
+  boolean isFull() {
+    boolean full = inside.get() >= most;
+    if (full) {
+      refused.increment();
+    }
+    return full;
+  }
+
+  /** A place for one more, if there is one. */
+  Optional<Place> enter() {
     if (inside.incrementAndGet() <= most) {
-      return true;
+      return Optional.of(new Place(inside::decrementAndGet));
     }
     inside.decrementAndGet();
     refused.increment();
-    return false;
-  }
-
-  void leave() {
-    inside.decrementAndGet();
+    return Optional.empty();
   }
 }

@@ -3,6 +3,7 @@ package org.standoff.rest.http;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.MultiMap;
 import io.vertx.core.http.HttpHeaders;
+import io.vertx.core.http.HttpMethod;
 import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -10,6 +11,7 @@ import jakarta.enterprise.event.Observes;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jboss.logging.Logger;
 import org.jboss.logging.MDC;
 import org.jspecify.annotations.Nullable;
@@ -34,18 +36,28 @@ public class FrontDoor {
 
   private static final String TRACE_LOG_KEY = "trace_id";
   private static final String LIMITED = "/v1/";
-  private static final String CLOSE = "close";
+
+  /** What a body means to them nobody has said (RFC 9110, 9.3.1), and none is read. */
+  private static final Set<HttpMethod> BODILESS = Set.of(HttpMethod.GET, HttpMethod.HEAD);
+
   private static final String ZERO = "%00";
   private static final String MATRIX = ";";
 
   private final Problems problems;
   private final CrossOrigin crossOrigin;
+  private final BodyIntake intake;
   private final Admission admission;
   private final RateLimit rate;
 
-  FrontDoor(Problems problems, CrossOrigin crossOrigin, Admission admission, RateLimit rate) {
+  FrontDoor(
+      Problems problems,
+      CrossOrigin crossOrigin,
+      BodyIntake intake,
+      Admission admission,
+      RateLimit rate) {
     this.problems = problems;
     this.crossOrigin = crossOrigin;
+    this.intake = intake;
     this.admission = admission;
     this.rate = rate;
   }
@@ -72,7 +84,7 @@ public class FrontDoor {
     String type = request.request().getHeader(HttpHeaders.CONTENT_TYPE);
     int most = BodyLimit.of(type);
     if (declaredBytes(request) > most) {
-      request.response().headers().set(HttpHeaders.CONNECTION, CLOSE);
+      LastOfConnection.mark(request);
       problems.send(request, new BodyTooLarge(most));
     } else if (namesNothing(request.request().path())) {
       problems.send(request, ProblemType.NOT_FOUND);
@@ -80,17 +92,39 @@ public class FrontDoor {
       problems.send(request, ProblemType.INVALID_REQUEST, "The query has a zero character.");
     } else if (!isMediaType(type)) {
       problems.send(request, ProblemType.UNSUPPORTED_MEDIA_TYPE);
-    } else if (!request.normalizedPath().startsWith(LIMITED) || admitted(request)) {
+    } else if (!isLimited(request) || isWithinRate(request) && isWorthReading(request)) {
       if (type == null && hasBody(request)) {
         // as RFC 9110, 8.3 allows; the framework would take it for whatever it finds first
         request.request().headers().set(HttpHeaders.CONTENT_TYPE, MediaType.APPLICATION_JSON);
       }
+      if (BODILESS.contains(request.request().method())) {
+        workOn(request);
+      } else {
+        intake.take(request, most, () -> workOn(request));
+      }
+    }
+  }
+
+  private void workOn(RoutingContext request) {
+    if (!isLimited(request)) {
       request.next();
+      return;
+    }
+    Optional<Place> place = admission.enter();
+    if (place.isPresent()) {
+      place.get().take(request);
+      request.next();
+    } else {
+      sendOverloaded(request);
     }
   }
 
   /** Health, metrics and the description answer however much is asked. */
-  private boolean admitted(RoutingContext request) {
+  private static boolean isLimited(RoutingContext request) {
+    return request.normalizedPath().startsWith(LIMITED);
+  }
+
+  private boolean isWithinRate(RoutingContext request) {
     Optional<RateLimit.Share> counted =
         rate.count(CallerNetwork.of(request.request().remoteAddress()));
     if (counted.isPresent()) {
@@ -109,18 +143,25 @@ public class FrontDoor {
         return false;
       }
     }
-    if (!admission.enter()) {
-      problems.send(
-          request,
-          ProblemType.OVERLOADED,
-          "%d requests are worked on already.".formatted(admission.most()),
-          RetryAfter.OTHERS_ARE_ANSWERED
-              .told()
-              .and(ProblemMember.MAX_CONCURRENT_REQUESTS, admission.most()));
+    return true;
+  }
+
+  private boolean isWorthReading(RoutingContext request) {
+    if (admission.isFull()) {
+      sendOverloaded(request);
       return false;
     }
-    request.addEndHandler(over -> admission.leave());
     return true;
+  }
+
+  private void sendOverloaded(RoutingContext request) {
+    problems.send(
+        request,
+        ProblemType.OVERLOADED,
+        "%d requests are worked on already.".formatted(admission.most()),
+        RetryAfter.OTHERS_ARE_ANSWERED
+            .told()
+            .and(ProblemMember.MAX_CONCURRENT_REQUESTS, admission.most()));
   }
 
   private void fail(RoutingContext request) {

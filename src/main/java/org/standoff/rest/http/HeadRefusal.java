@@ -15,6 +15,7 @@ import org.standoff.rest.problem.ProblemMember;
 import org.standoff.rest.problem.ProblemType;
 import org.standoff.rest.problem.RawProblem;
 import org.standoff.rest.problem.RequestId;
+import org.standoff.rest.problem.Seconds;
 import org.standoff.rest.problem.ToldMembers;
 
 /**
@@ -120,8 +121,8 @@ final class HeadRefusal extends ChannelDuplexHandler {
           problem(
               type,
               "The head must be whole within %s s of its first byte."
-                  .formatted(limits.withinS().toPlainString()),
-              ToldMembers.of(ProblemMember.HEAD_WITHIN_S, limits.withinS()));
+                  .formatted(Seconds.of(limits.within()).toPlainString()),
+              ToldMembers.of(ProblemMember.HEAD_WITHIN_S, Seconds.of(limits.within())));
       case ADDRESS_TOO_LONG ->
           problem(
               type,

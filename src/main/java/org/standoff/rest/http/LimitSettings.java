@@ -22,6 +22,13 @@ public interface LimitSettings {
   @WithDefault("10s")
   Duration headWithin();
 
+  /**
+   * How long a body may take to come in, from when the head of its request is whole (408). A pause
+   * counts like any other time.
+   */
+  @WithDefault("60s")
+  Duration bodyWithin();
+
   /** How much one caller, known by its network, may ask. */
   Rate rate();
 

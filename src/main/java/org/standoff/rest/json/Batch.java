@@ -5,7 +5,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -13,7 +12,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.standoff.answers.CpuBudget;
 import org.standoff.rest.http.BodyLimit;
-import org.standoff.rest.problem.BodyBrokenOff;
+import org.standoff.rest.http.WholeBody;
 import org.standoff.rest.problem.Fault;
 import org.standoff.rest.problem.FaultCode;
 import org.standoff.rest.problem.InvalidRequest;
@@ -88,19 +87,14 @@ public class Batch {
   }
 
   private static List<String> lines(InputStream body) {
-    try {
-      List<String> lines =
-          new String(BodyLimit.read(body), StandardCharsets.UTF_8).lines().toList();
-      if (lines.size() > MOST_LINES) {
-        throw new InvalidRequest(
-            Fault.atPointer("", FaultCode.WRONG_LENGTH, "The batch has too many lines; split it.")
-                .found(lines.size())
-                .allowed("at most " + MOST_LINES + " lines"));
-      }
-      return lines;
-    } catch (IOException broken) {
-      throw new BodyBrokenOff(broken);
+    List<String> lines = new String(WholeBody.of(body), StandardCharsets.UTF_8).lines().toList();
+    if (lines.size() > MOST_LINES) {
+      throw new InvalidRequest(
+          Fault.atPointer("", FaultCode.WRONG_LENGTH, "The batch has too many lines; split it.")
+              .found(lines.size())
+              .allowed("at most " + MOST_LINES + " lines"));
     }
+    return lines;
   }
 
   private byte[] bytes(Line line) {

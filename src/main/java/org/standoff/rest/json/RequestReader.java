@@ -14,8 +14,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.standoff.rest.http.BodyLimit;
-import org.standoff.rest.problem.BodyBrokenOff;
+import org.standoff.rest.http.WholeBody;
 import org.standoff.rest.problem.Fault;
 import org.standoff.rest.problem.InvalidRequest;
 import org.standoff.rest.problem.ProblemMember;
@@ -52,13 +51,8 @@ public class RequestReader {
     this.fromQuery = new Binding(QueryMapper.from(json), validator);
   }
 
-  /** Reads a body of at most {@link BodyLimit#BYTES}. */
   public <T> T read(InputStream body, Class<T> type) {
-    try {
-      return read(BodyLimit.read(body), type);
-    } catch (IOException broken) {
-      throw new BodyBrokenOff(broken);
-    }
+    return read(WholeBody.of(body), type);
   }
 
   public <T> T read(byte[] body, Class<T> type) {

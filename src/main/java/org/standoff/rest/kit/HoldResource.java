@@ -9,7 +9,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
-import java.io.IOException;
 import java.io.InputStream;
 import java.util.UUID;
 import java.util.function.Supplier;
@@ -29,12 +28,11 @@ import org.standoff.kit.hold.DeskSteps;
 import org.standoff.kit.hold.Hold;
 import org.standoff.kit.hold.Holds;
 import org.standoff.kit.hold.HouseSteps;
-import org.standoff.rest.http.BodyLimit;
 import org.standoff.rest.http.ChangeConditions;
 import org.standoff.rest.http.Tagged;
+import org.standoff.rest.http.WholeBody;
 import org.standoff.rest.json.RequestReader;
 import org.standoff.rest.media.CalendarText;
-import org.standoff.rest.problem.BodyBrokenOff;
 import org.standoff.rest.security.CurrentCaller;
 
 /** One hold, and the steps that it takes. */
@@ -266,12 +264,8 @@ public class HoldResource {
 
   /** Whoever has all back need not say so. */
   private ReturnTold returned(InputStream body) {
-    try {
-      byte[] bytes = BodyLimit.read(body);
-      return bytes.length == 0 ? ReturnTold.ALL : reader.read(bytes, ReturnTold.class);
-    } catch (IOException broken) {
-      throw new BodyBrokenOff(broken);
-    }
+    byte[] bytes = WholeBody.of(body);
+    return bytes.length == 0 ? ReturnTold.ALL : reader.read(bytes, ReturnTold.class);
   }
 
   private Hold found(String hold) {

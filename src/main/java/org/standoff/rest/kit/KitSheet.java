@@ -8,6 +8,7 @@ import com.fasterxml.jackson.dataformat.csv.CsvFactory;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -25,7 +26,6 @@ import org.standoff.kit.stock.KitCheck;
 import org.standoff.kit.stock.KitFault;
 import org.standoff.kit.stock.KitUnit;
 import org.standoff.kit.stock.UnitState;
-import org.standoff.rest.problem.BodyBrokenOff;
 import org.standoff.rest.problem.Fault;
 import org.standoff.rest.problem.FaultCode;
 import org.standoff.rest.problem.InvalidRequest;
@@ -77,7 +77,7 @@ final class KitSheet {
   /**
    * Reads a sheet to its end, or to where it can't be read on.
    *
-   * @param sheet bounded by whoever gives it
+   * @param sheet whole, in memory
    */
   static KitSheet read(InputStream sheet) {
     KitSheet read = new KitSheet();
@@ -96,8 +96,8 @@ final class KitSheet {
           FaultCode.MALFORMED,
           "This row is no CSV (RFC 4180): a quote inside a cell is doubled, and a cell that opens"
               + " with one closes with one.");
-    } catch (IOException broken) {
-      throw new BodyBrokenOff(broken);
+    } catch (IOException lostFromMemory) {
+      throw new UncheckedIOException(lostFromMemory);
     }
     return read;
   }

@@ -30,7 +30,6 @@ import org.standoff.kit.stock.KitUnit;
 import org.standoff.kit.stock.Stock;
 import org.standoff.kit.stock.StoredUnit;
 import org.standoff.kit.stock.WholeKit;
-import org.standoff.rest.http.BodyLimit;
 import org.standoff.rest.http.ChangeConditions;
 import org.standoff.rest.http.PageRequest;
 import org.standoff.rest.http.ReadsQuery;
@@ -176,7 +175,7 @@ public class UnitsResource {
       @Context HttpHeaders headers,
       InputStream body) {
     Caller publisher = publisherOf(house);
-    List<KitUnit> kit = KitSheet.read(BodyLimit.sheet(body)).units(check);
+    List<KitUnit> kit = KitSheet.read(body).units(check);
     return publish(publisher, house, kit, dryRun, headers);
   }
 

@@ -10,11 +10,11 @@ public final class BodyTooSlow extends RuntimeException {
   private final Duration limit;
 
   public BodyTooSlow(Duration limit) {
-    super("The body must come in within " + limit.toSeconds() + " s.");
+    super("The body must come in within " + Seconds.of(limit).toPlainString() + " s.");
     this.limit = limit;
   }
 
   ToldMembers members() {
-    return ToldMembers.of(ProblemMember.BODY_WITHIN_S, limit.toSeconds());
+    return ToldMembers.of(ProblemMember.BODY_WITHIN_S, Seconds.of(limit));
   }
 }

@@ -71,7 +71,6 @@ final class ExceptionTable {
   static {
     row(InvalidRequest.class, e -> Told.of(e.type(), e.getMessage(), e.faults()).with(e.members()));
     row(TooCostly.class, e -> Told.of(ProblemType.TOO_COSTLY, e.getMessage()));
-    row(BodyBrokenOff.class, e -> Told.of(ProblemType.TOO_SLOW, e.getMessage()));
     row(BodyTooSlow.class, e -> Told.of(ProblemType.TOO_SLOW, e.getMessage()).with(e.members()));
     row(BodyTooLarge.class, e -> Told.of(ProblemType.TOO_LARGE, e.getMessage()).with(e.members()));
     row(PreconditionWanted.class, e -> Told.of(ProblemType.PRECONDITION_WANTED, e.getMessage()));

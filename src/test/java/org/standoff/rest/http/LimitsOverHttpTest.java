@@ -13,8 +13,15 @@ import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.QuarkusTestProfile;
 import io.quarkus.test.junit.TestProfile;
+import io.restassured.RestAssured;
 import java.io.IOException;
 import java.net.Socket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
@@ -24,6 +31,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.standoff.fixture.EmbeddedDatabaseResource;
 import org.standoff.fixture.HalfSent;
+import org.standoff.fixture.StuckReaders;
 
 /** Limits small enough to be reached: two requests at once, few an hour. */
 @QuarkusTest
@@ -32,35 +40,36 @@ import org.standoff.fixture.HalfSent;
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class LimitsOverHttpTest {
   private static final String COMPUTED = "/v1/packs";
+  private static final String CONNECTIONS = "http_server_active_connections";
+  private static final int AT_ONCE = 2;
   private static final int REQUESTS_IN_AN_HOUR = 40;
+
+  /** Stays on one connection, so that those of others can be counted. */
+  private final HttpClient client =
+      HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
 
   /** The settings. */
   public static class Small implements QuarkusTestProfile {
     @Override
     public Map<String, String> getConfigOverrides() {
       return Map.of(
-          "standoff.limits.requests-at-once", "2",
-          "standoff.limits.rate.requests", String.valueOf(REQUESTS_IN_AN_HOUR),
-          "standoff.limits.rate.window", "1h",
-          "standoff.cross-origin.allowed", "https://desk.example.org");
+          "standoff.limits.requests-at-once",
+          String.valueOf(AT_ONCE),
+          "standoff.limits.rate.requests",
+          String.valueOf(REQUESTS_IN_AN_HOUR),
+          "standoff.limits.rate.window",
+          "1h",
+          "standoff.cross-origin.allowed",
+          "https://desk.example.org");
     }
   }
 
   @Test
   @Order(1)
-  void oneRequestTooManyIsToldToComeAgainWhileHealthAnswers() throws IOException {
-    try (Socket first = HalfSent.post();
-        Socket second = HalfSent.post()) {
-      await()
-          .untilAsserted(
-              () ->
-                  given()
-                      .get(COMPUTED)
-                      .then()
-                      .statusCode(503)
-                      .contentType("application/problem+json")
-                      .header("Retry-After", equalTo("1"))
-                      .body("code", equalTo("OVERLOADED")));
+  void oneRequestTooManyIsToldToComeAgainWhileHealthAnswers() throws Exception {
+    given().get(COMPUTED).then().statusCode(200).body("code", nullValue());
+    try (StuckReaders inside = StuckReaders.of(AT_ONCE)) {
+      await().untilAsserted(LimitsOverHttpTest::assertThatOneMoreIsTooMuch);
       given().get("/q/health/live").then().statusCode(200);
       given().get("/q/metrics").then().body(containsString("standoff_requests_inside_most 2.0"));
     }
@@ -69,6 +78,65 @@ class LimitsOverHttpTest {
         .get("/q/metrics")
         .then()
         .body(matchesPattern("(?s).*standoff_requests_shed_total [1-9].*"));
+  }
+
+  /** Or whoever asks what is dear and hangs up, again and again, gets more than all others. */
+  @Test
+  @Order(2)
+  void whoHangsUpLeavesNoRoomBeforeTheirWorkIsDone() throws Exception {
+    try (StuckReaders inside = StuckReaders.of(AT_ONCE)) {
+      await().untilAsserted(LimitsOverHttpTest::assertThatOneMoreIsTooMuch);
+      double connections = gauge(CONNECTIONS);
+      inside.hangUp();
+      await()
+          .untilAsserted(
+              () -> assertThat(gauge(CONNECTIONS)).isLessThanOrEqualTo(connections - AT_ONCE));
+      assertThatOneMoreIsTooMuch();
+    }
+    await().untilAsserted(() -> given().get(COMPUTED).then().statusCode(200));
+    await().untilAsserted(() -> assertThat(gauge("standoff_requests_inside")).isZero());
+  }
+
+  @Test
+  @Order(2)
+  void bodiesThatDoNotComeTakeNoRoomFromOthers() throws Exception {
+    List<Socket> stalled = new ArrayList<>();
+    try {
+      for (int i = 0; i < 5 * AT_ONCE; i++) {
+        stalled.add(HalfSent.post());
+      }
+      await()
+          .untilAsserted(
+              () -> assertThat(gauge("standoff_bodies_coming_in")).isEqualTo(stalled.size()));
+      given().get(COMPUTED).then().statusCode(200);
+      assertThat(gauge("standoff_bodies_kept_bytes")).isEqualTo(stalled.size());
+    } finally {
+      for (Socket socket : stalled) {
+        socket.close();
+      }
+    }
+    await().untilAsserted(() -> assertThat(gauge("standoff_bodies_coming_in")).isZero());
+    assertThat(gauge("standoff_bodies_kept_bytes")).isZero();
+  }
+
+  private static void assertThatOneMoreIsTooMuch() {
+    given()
+        .get(COMPUTED)
+        .then()
+        .statusCode(503)
+        .contentType("application/problem+json")
+        .header("Retry-After", equalTo("1"))
+        .body("code", equalTo("OVERLOADED"));
+  }
+
+  private double gauge(String name) throws IOException, InterruptedException {
+    URI metrics = URI.create(RestAssured.baseURI + ":" + RestAssured.port + "/q/metrics");
+    return client
+        .send(HttpRequest.newBuilder(metrics).build(), HttpResponse.BodyHandlers.ofLines())
+        .body()
+        .filter(line -> line.matches(name + "(\\{.*})? .*"))
+        .mapToDouble(line -> Double.parseDouble(line.substring(line.lastIndexOf(' '))))
+        .sum();
   }
 
   @Test

@@ -15,7 +15,6 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
-import java.io.ByteArrayInputStream;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
@@ -25,8 +24,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.standoff.rest.http.BodyLimit;
-import org.standoff.rest.problem.BodyTooLarge;
 import org.standoff.rest.problem.Fault;
 import org.standoff.rest.problem.FaultCode;
 import org.standoff.rest.problem.InvalidRequest;
@@ -243,16 +240,6 @@ class RequestReaderTest {
   @ValueSource(strings = {"null", "[]", "5", "\"text\""})
   void aBodyThatIsNoObjectIsToldAtTheRoot(String body) {
     assertThat(faults(body)).singleElement().returns("", Fault::pointer);
-  }
-
-  @Test
-  void aBodyOverTheLimitIsNotReadToItsEnd() {
-    byte[] large = new byte[BodyLimit.BYTES + 1];
-    assertThat(
-            catchThrowableOfType(
-                BodyTooLarge.class,
-                () -> reader.read(new ByteArrayInputStream(large), Question.class)))
-        .hasMessageContaining("1048576");
   }
 
   @Test

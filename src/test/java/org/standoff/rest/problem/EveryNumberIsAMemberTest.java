@@ -13,18 +13,16 @@ import io.quarkus.test.junit.TestProfile;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.net.Socket;
-import java.util.List;
+import java.sql.SQLException;
 import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.standoff.fixture.Ask;
 import org.standoff.fixture.EmbeddedDatabaseResource;
-import org.standoff.fixture.HalfSent;
 import org.standoff.fixture.Kit;
 import org.standoff.fixture.NumbersInProblems;
+import org.standoff.fixture.StuckReaders;
 import org.standoff.fixture.Tokens;
 
 /**
@@ -163,13 +161,11 @@ class EveryNumberIsAMemberTest {
   }
 
   private static Response askWhileOthersAreInside() {
-    try (Socket first = HalfSent.post();
-        Socket second = HalfSent.post()) {
-      assertThat(List.of(first, second)).hasSize(AT_ONCE);
+    try (StuckReaders inside = StuckReaders.of(AT_ONCE)) {
       return await()
           .until(() -> given().get("/v1/packs"), response -> response.statusCode() == 503);
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
+    } catch (IOException | SQLException failure) {
+      throw new AssertionError(failure);
     }
   }
 

@@ -8,6 +8,7 @@ import jakarta.ws.rs.NotAllowedException;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.NotSupportedException;
 import jakarta.ws.rs.ServiceUnavailableException;
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -63,7 +64,7 @@ class ExceptionTableTest {
   void aBodyThatIsTooSlowIsToldItsTimeInAMemberToo() {
     ExceptionTable.Told told = ExceptionTable.tell(new BodyTooSlow(Duration.ofSeconds(60)));
     assertThat(told.detail()).contains("60 s");
-    assertThat(told.members().value(ProblemMember.BODY_WITHIN_S)).contains(60L);
+    assertThat(told.members().value(ProblemMember.BODY_WITHIN_S)).contains(BigDecimal.valueOf(60));
   }
 
   @Test
