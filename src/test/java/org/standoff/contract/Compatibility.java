@@ -76,7 +76,17 @@ final class Compatibility {
     if (!oldBody.path("required").asBoolean() && body.path("required").asBoolean()) {
       broken.add(where + " wants a body");
     }
+    if (!isGuarded(before, old) && isGuarded(after, now)) {
+      broken.add(where + " wants a token");
+    }
     answers(where, old.path("responses"), now.path("responses"));
+  }
+
+  /** Whether nobody may ask without saying who they are. */
+  private static boolean isGuarded(JsonNode root, JsonNode operation) {
+    JsonNode security =
+        operation.has("security") ? operation.path("security") : root.path("security");
+    return !security.isEmpty() && security.valueStream().noneMatch(JsonNode::isEmpty);
   }
 
   private void parameters(String where, JsonNode old, JsonNode now) {
@@ -114,10 +124,13 @@ final class Compatibility {
 
   private void answers(String where, JsonNode old, JsonNode now) {
     for (Map.Entry<String, JsonNode> status : old.properties()) {
+      JsonNode response = resolved(after, now.path(status.getKey()));
+      if (now.has(status.getKey())) {
+        headers(where + " " + status.getKey(), resolved(before, status.getValue()), response);
+      }
       if (!status.getKey().startsWith("2")) {
         continue;
       }
-      JsonNode response = resolved(after, now.path(status.getKey()));
       for (Map.Entry<String, JsonNode> type :
           resolved(before, status.getValue()).path("content").properties()) {
         String at = where + " " + status.getKey() + " " + type.getKey();
@@ -131,6 +144,23 @@ final class Compatibility {
       if (now.path(status.getKey()).isMissingNode()) {
         broken.add(where + " " + status.getKey() + " is gone");
       }
+    }
+  }
+
+  private void headers(String where, JsonNode old, JsonNode now) {
+    for (Map.Entry<String, JsonNode> header : old.path("headers").properties()) {
+      JsonNode given = now.path("headers").path(header.getKey());
+      String at = where + " header " + header.getKey();
+      if (given.isMissingNode()) {
+        broken.add(at + " is gone");
+        continue;
+      }
+      JsonNode earlier = resolved(before, header.getValue());
+      JsonNode later = resolved(after, given);
+      if (earlier.path("required").asBoolean() && !later.path("required").asBoolean()) {
+        broken.add(at + " may be lacking");
+      }
+      answered(at, earlier.path("schema"), later.path("schema"));
     }
   }
 

@@ -26,11 +26,14 @@ class CompatibilityTest {
         /a:
           get:
             operationId: a
+            security: [{}]
             parameters:
             - {name: n, in: query, schema: {type: integer, minimum: 1, maximum: 9}}
             - {name: w, in: query, schema: {type: string, enum: [x, y]}}
             responses:
               '200':
+                headers:
+                  ETag: {required: true, schema: {type: string}}
                 content:
                   application/json: {schema: {$ref: A}}
                   text/csv: {schema: {type: string}}
@@ -93,6 +96,10 @@ class CompatibilityTest {
         "required: [level_db]      | required: [parts]                | may lack [level_db]",
         "level_db: {type: number}  | level: {type: number}            | /level_db is gone",
         "text/csv                  | text/plain                       | no longer given",
+        "security: [{}]            | security: [{bearer: []}]         | GET /a wants a token",
+        "ETag: {                   | Tag: {                           | 200 header ETag is gone",
+        "ETag: {required: true,    | ETag: {                          | ETag may be lacking",
+        "true, schema: {type: string} | true, schema: {type: integer} | ETag was [string]",
         "'201':                    | '202':                           | 201 is gone",
         "json: {schema: {$ref: Q}} | xml: {schema: {$ref: Q}}         | no longer taken"
       })
@@ -112,6 +119,8 @@ class CompatibilityTest {
         "type: [integer, 'null']  | type: [integer, 'null', string]",
         "{level_db: {type: number}| {more: {type: string}, level_db: {type: number}",
         "required: [level_db]     | required: [level_db, parts]",
+        "security: [{}]           | security: [{}, {bearer: []}]",
+        "required: true, schema: {type: string}} | required: true, schema: {type: string}, description: x}",
         "name: n, in: query       | name: n, description: How many, in: query",
         "{source:                 | {more: {type: string}, source:"
       })

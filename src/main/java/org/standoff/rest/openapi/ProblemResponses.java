@@ -11,6 +11,7 @@ import org.eclipse.microprofile.openapi.models.OpenAPI;
 import org.eclipse.microprofile.openapi.models.Operation;
 import org.eclipse.microprofile.openapi.models.PathItem;
 import org.eclipse.microprofile.openapi.models.responses.APIResponse;
+import org.eclipse.microprofile.openapi.models.security.SecurityRequirement;
 import org.standoff.rest.problem.Problem;
 import org.standoff.rest.problem.ProblemType;
 
@@ -98,18 +99,28 @@ public class ProblemResponses implements OASFilter {
     boolean guarded =
         types.contains(ProblemType.UNAUTHENTICATED)
             || known != null && known.containsKey(UNAUTHENTICATED);
-    // where nobody has to say who they are, that is told too, or a reader would wonder
-    operation.setSecurity(
-        List.of(
-            guarded
-                ? OASFactory.createSecurityRequirement().addScheme(Contract.BEARER)
-                : OASFactory.createSecurityRequirement()));
+    boolean closedBySetting = !guarded && path.startsWith(VERSIONED);
+    if (closedBySetting) {
+      types.add(ProblemType.UNAUTHENTICATED);
+    }
+    operation.setSecurity(security(guarded, closedBySetting));
     for (ProblemType type : types) {
       String status = String.valueOf(type.status());
       if (known == null || !known.containsKey(status)) {
         operation.getResponses().addAPIResponse(status, response(type));
       }
     }
+  }
+
+  /** Where nobody has to say who they are, that is told too, or a reader would wonder. */
+  private static List<SecurityRequirement> security(boolean guarded, boolean closedBySetting) {
+    SecurityRequirement known =
+        OASFactory.createSecurityRequirement().addScheme(Contract.BEARER);
+    SecurityRequirement anybody = OASFactory.createSecurityRequirement();
+    if (guarded) {
+      return List.of(known);
+    }
+    return closedBySetting ? List.of(anybody, known) : List.of(anybody);
   }
 
   private static APIResponse response(ProblemType type) {

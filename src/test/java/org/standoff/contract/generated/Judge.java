@@ -76,10 +76,11 @@ final class Judge {
     return body != null && body.path("items").isArray() && body.path("items").isEmpty();
   }
 
-  private static void headers(JsonNode told, Reply reply, Found found) {
+  private void headers(JsonNode told, Reply reply, Found found) {
     for (Map.Entry<String, JsonNode> header : told.path("headers").properties()) {
       boolean promised =
-          header.getValue().path("required").asBoolean() || header.getKey().equals("ETag");
+          api.resolve(header.getValue()).path("required").asBoolean()
+              || header.getKey().equals("ETag");
       if (promised && reply.header(header.getKey()).isEmpty()) {
         found.add(Finding.Kind.MISSING_HEADER, "no " + header.getKey());
       }
