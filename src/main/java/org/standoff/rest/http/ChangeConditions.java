@@ -16,8 +16,9 @@ import org.standoff.rest.problem.Stale;
 /**
  * What a change supposes about the state of what it changes (RFC 9110, 13.1). {@code If-Match} with
  * the entity tag is wanted to change what exists (428 without, RFC 6585; 412 where the tag is not
- * the present one, with the present one told); {@code If-None-Match: *} means: create only. What
- * does not exist yet may be made without either, because nothing can be lost.
+ * that of the present state, or of any form of it, with the present one told); {@code
+ * If-None-Match: *} means: create only. What does not exist yet may be made without either, because
+ * nothing can be lost.
  *
  * <pre>
  * Precondition stands = ChangeConditions.of(headers).on(revision -&gt; tag(id, revision));
@@ -82,8 +83,7 @@ public final class ChangeConditions {
     }
     boolean matches =
         ifMatch.contains(ANY)
-            || ifMatch.contains(current)
-            || ifMatch.contains(EntityTags.inCoding(current, true));
+            || ifMatch.stream().anyMatch(tag -> EntityTags.isOfState(tag, current));
     if (!matches) {
       throw Stale.nowAt(current);
     }

@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 import org.jspecify.annotations.Nullable;
+import org.standoff.rest.security.CurrentCaller;
 import org.standoff.rest.security.ReadersMustBeKnown;
 
 /**
@@ -25,17 +26,22 @@ public class Conditional {
   private static final int CREATED = 201;
   private static final int NOT_MODIFIED = 304;
   private static final String NO_STORE = "no-store";
+  private static final String BY_FORM = "Accept, Accept-Encoding";
+  private static final String BY_CALLER = BY_FORM + ", Authorization";
 
   private final ObjectMapper json;
   private final Keeping keeping;
+  private final CurrentCaller caller;
   private final String keepers;
 
   Conditional(
       ObjectMapper json,
       Keeping keeping,
+      CurrentCaller caller,
       @ConfigProperty(name = ReadersMustBeKnown.SETTING) boolean readersAreKnown) {
     this.json = json;
     this.keeping = keeping;
+    this.caller = caller;
     // a cache that many share would hand it to those who have no token
     this.keepers = readersAreKnown ? "private" : "public";
   }
@@ -45,7 +51,7 @@ public class Conditional {
       ContainerRequestContext request, ContainerResponseContext response, ResourceInfo resource)
       throws JsonProcessingException {
     MultivaluedMap<String, Object> headers = response.getHeaders();
-    Tagged named = response.getEntity() instanceof Tagged tagged ? tagged : null;
+    Named named = response.getEntity() instanceof Named given ? given : null;
     boolean made = response.getStatus() == CREATED && named != null;
     if (response.getStatus() != OK && !made) {
       headers.putSingle(HttpHeaders.CACHE_CONTROL, NO_STORE);
@@ -54,9 +60,9 @@ public class Conditional {
     boolean reading = isReading(request.getMethod());
     headers.putSingle(
         HttpHeaders.CACHE_CONTROL, keeping.isForbidden() ? NO_STORE : caching(reading, resource));
-    headers.putSingle(HttpHeaders.VARY, "Accept, Accept-Encoding");
+    headers.putSingle(HttpHeaders.VARY, caller.wasAskedFor() ? BY_CALLER : BY_FORM);
     MediaType type = response.getMediaType();
-    byte[] bytes = bytes(named == null ? response.getEntity() : named.body(), type);
+    byte[] bytes = bytes(Named.bodyOf(response.getEntity()), type);
     if (bytes == null) {
       return;
     }
@@ -64,11 +70,12 @@ public class Conditional {
     String tag =
         named == null
             ? EntityTags.of(bytes, String.valueOf(type), coded)
-            : EntityTags.inCoding(named.tag(), coded);
+            : named.tagOf(bytes, String.valueOf(type), coded);
     headers.putSingle(HttpHeaders.ETAG, tag);
     String known = request.getHeaderString(HttpHeaders.IF_NONE_MATCH);
     boolean current =
-        EntityTags.matches(known, tag) || named != null && EntityTags.matches(known, named.tag());
+        EntityTags.matches(known, tag)
+            || named instanceof Tagged only && EntityTags.matches(known, only.tag());
     if (reading && current) {
       response.setStatus(NOT_MODIFIED);
       response.setEntity(null);

@@ -17,6 +17,9 @@ public final class EntityTags {
 
   private static final int DIGEST_BYTES = 16;
 
+  /** Stands between a state and its form; the names of things that are changed have none. */
+  private static final String FORM = ";";
+
   private EntityTags() {}
 
   /**
@@ -35,7 +38,23 @@ public final class EntityTags {
 
   /** The tag of the same answer where the caller takes it compressed: another representation. */
   static String inCoding(String tag, boolean coded) {
-    return coded ? tag.substring(0, tag.length() - 1) + "-coded\"" : tag;
+    return coded ? unclosed(tag) + "-coded\"" : tag;
+  }
+
+  /** The tag of one form of a state: that of the state, and the digest of the form. */
+  static String ofForm(String state, byte[] representation, String mediaType, boolean coded) {
+    return unclosed(state) + FORM + of(representation, mediaType, coded).substring(1);
+  }
+
+  /** Whether a tag is that of a state, or of any form or coding of it. */
+  static boolean isOfState(String tag, String state) {
+    return tag.equals(state)
+        || tag.equals(inCoding(state, true))
+        || tag.startsWith(unclosed(state) + FORM);
+  }
+
+  private static String unclosed(String tag) {
+    return tag.substring(0, tag.length() - 1);
   }
 
   /**

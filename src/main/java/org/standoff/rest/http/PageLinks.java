@@ -16,7 +16,7 @@ public class PageLinks {
   /** Response filters run in descending order, and the tag replaces the page by its bytes. */
   @ServerResponseFilter(priority = Priorities.USER + 100)
   public void link(ContainerRequestContext request, ContainerResponseContext response) {
-    if (!(response.getEntity() instanceof Paged page)) {
+    if (!(Named.bodyOf(response.getEntity()) instanceof Paged page)) {
       return;
     }
     response.getHeaders().add(HttpHeaders.LINK, link(request, null, "first"));

@@ -9,7 +9,12 @@ import jakarta.ws.rs.core.Response;
  * @param tag strong, with its quotes
  * @param body what is sent
  */
-public record Tagged(String tag, Object body) {
+public record Tagged(String tag, Object body) implements Named {
+
+  @Override
+  public String tagOf(byte[] bytes, String mediaType, boolean coded) {
+    return EntityTags.inCoding(tag, coded);
+  }
 
   /**
    * As the answer to a PUT: 201 where that made the thing, at its own address (RFC 9110, 9.3.4).

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -36,7 +37,11 @@ final class Binding {
     this.validator = validator;
   }
 
-  <T> T bind(JsonNode given, Class<T> type) {
+  /**
+   * @param addressed what the address tells, by the read-only member that tells the same
+   */
+  <T> T bind(JsonNode given, Class<T> type, Map<String, String> addressed) {
+    ObjectReader reader = json.reader().withHandler(new ReadOnlyMembers(addressed));
     Map<String, Fault> faults = new LinkedHashMap<>();
     InfiniteNumbers.in(given).forEach(fault -> faults.put(fault.pointer(), fault));
     JsonNode tree = given;
@@ -46,7 +51,7 @@ final class Binding {
         takeOut(tree, JsonPointer.compile(pointer));
       }
     }
-    Optional<T> bound = bind(tree, type, faults);
+    Optional<T> bound = bind(tree, type, reader, faults);
     bound.ifPresent(
         value ->
             validator.validate(value).stream()
@@ -61,12 +66,13 @@ final class Binding {
     return bound.orElseThrow();
   }
 
-  private <T> Optional<T> bind(JsonNode given, Class<T> type, Map<String, Fault> faults) {
+  private static <T> Optional<T> bind(
+      JsonNode given, Class<T> type, ObjectReader reader, Map<String, Fault> faults) {
     JsonNode tree = given;
     boolean ours = false;
     while (faults.size() < MOST_FAULTS) {
       try {
-        T value = json.treeToValue(tree, type);
+        T value = reader.treeToValue(tree, type);
         if (value == null) {
           faults.put("", Fault.atPointer("", FaultCode.MISSING, "A JSON object is wanted here."));
         }

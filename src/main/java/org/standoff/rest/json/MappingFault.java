@@ -26,6 +26,10 @@ final class MappingFault {
     if (refused instanceof UnrecognizedPropertyException unknown) {
       return unknownName(pointer, unknown);
     }
+    if (refused instanceof OtherThanAddressed other) {
+      return at(pointer, FaultCode.CONTRADICTION, other.getOriginalMessage(), found)
+          .allowed(other.addressed());
+    }
     if (refused instanceof ValueInstantiationException
         && refused.getCause() instanceof IllegalArgumentException reason) {
       return at(pointer, FaultCode.CONTRADICTION, reason.getMessage(), found);

@@ -11,6 +11,7 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -52,7 +53,16 @@ public class RequestReader {
   }
 
   public <T> T read(InputStream body, Class<T> type) {
-    return read(WholeBody.of(body), type);
+    return read(body, type, Map.of());
+  }
+
+  /**
+   * The same of a body that may be what was read at the same address.
+   *
+   * @param addressed what the address tells, by the read-only member that tells the same
+   */
+  public <T> T read(InputStream body, Class<T> type, Map<String, String> addressed) {
+    return fromBody.bind(tree(WholeBody.of(body)), type, addressed);
   }
 
   public <T> T read(byte[] body, Class<T> type) {
@@ -60,7 +70,7 @@ public class RequestReader {
   }
 
   public <T> T read(JsonNode body, Class<T> type) {
-    return fromBody.bind(body, type);
+    return fromBody.bind(body, type, Map.of());
   }
 
   /**
@@ -76,7 +86,7 @@ public class RequestReader {
       throw new InvalidRequest(tree.faults());
     }
     try {
-      return fromQuery.bind(tree.root(), type);
+      return fromQuery.bind(tree.root(), type, Map.of());
     } catch (InvalidRequest invalid) {
       throw new InvalidRequest(
           invalid.type(), invalid.faults().stream().map(QueryTree::asParameter).toList());

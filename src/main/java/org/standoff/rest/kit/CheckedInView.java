@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.standoff.kit.hold.CheckedIn;
-import org.standoff.rest.http.Tagged;
+import org.standoff.rest.http.FormOfState;
 
 /**
  * What came of a return.
@@ -41,9 +41,9 @@ public record CheckedInView(
     }
   }
 
-  static Tagged tagged(CheckedIn in) {
+  static FormOfState tagged(CheckedIn in) {
     HoldView hold = HoldView.of(in.hold());
-    return new Tagged(
+    return new FormOfState(
         hold.etag(), new CheckedInView(hold, in.hits().stream().map(Hit::of).toList()));
   }
 }

@@ -29,8 +29,8 @@ import org.standoff.kit.hold.Hold;
 import org.standoff.kit.hold.Holds;
 import org.standoff.kit.hold.HouseSteps;
 import org.standoff.rest.http.ChangeConditions;
-import org.standoff.rest.http.Tagged;
 import org.standoff.rest.http.WholeBody;
+import org.standoff.rest.http.FormOfState;
 import org.standoff.rest.json.RequestReader;
 import org.standoff.rest.media.CalendarText;
 import org.standoff.rest.security.CurrentCaller;
@@ -85,7 +85,7 @@ public class HoldResource {
             schema = @Schema(implementation = HoldView.class)),
         @Content(mediaType = CalendarText.MEDIA_TYPE, schema = @Schema(type = SchemaType.STRING))
       })
-  public Tagged hold(
+  public FormOfState hold(
       @Parameter(description = HoldWords.HOLD, example = HoldExamples.TENTATIVE) @PathParam("hold")
           String hold) {
     return HoldView.tagged(found(hold));
@@ -95,8 +95,9 @@ public class HoldResource {
   @GET
   @Produces(CalendarText.MEDIA_TYPE)
   @Operation(hidden = true)
-  public String holdInDiary(@PathParam("hold") String hold) {
-    return HoldCalendar.text(found(hold));
+  public FormOfState holdInDiary(@PathParam("hold") String hold) {
+    Hold found = found(hold);
+    return new FormOfState(HoldView.tag(found.id(), found.revision()), HoldCalendar.text(found));
   }
 
   @POST
@@ -115,7 +116,7 @@ public class HoldResource {
       responseCode = "200",
       description = AS_IT_IS_NOW,
       content = @Content(schema = @Schema(implementation = HoldView.class)))
-  public Tagged confirm(
+  public FormOfState confirm(
       @Parameter(description = HoldWords.HOLD, example = HoldExamples.TENTATIVE) @PathParam("hold")
           String hold,
       @Context HttpHeaders headers) {
@@ -141,7 +142,7 @@ public class HoldResource {
       responseCode = "200",
       description = AS_IT_IS_NOW,
       content = @Content(schema = @Schema(implementation = HoldView.class)))
-  public Tagged release(
+  public FormOfState release(
       @Parameter(description = HoldWords.HOLD, example = HoldExamples.TENTATIVE) @PathParam("hold")
           String hold,
       @Context HttpHeaders headers) {
@@ -179,7 +180,7 @@ public class HoldResource {
       responseCode = "200",
       description = AS_IT_IS_NOW,
       content = @Content(schema = @Schema(implementation = HoldView.class)))
-  public Tagged extend(
+  public FormOfState extend(
       @Parameter(description = HoldWords.HOLD, example = HoldExamples.CONFIRMED) @PathParam("hold")
           String hold,
       @Context HttpHeaders headers,
@@ -211,7 +212,7 @@ public class HoldResource {
       responseCode = "200",
       description = AS_IT_IS_NOW,
       content = @Content(schema = @Schema(implementation = HoldView.class)))
-  public Tagged checkOut(
+  public FormOfState checkOut(
       @Parameter(description = HoldWords.HOLD, example = HoldExamples.CONFIRMED) @PathParam("hold")
           String hold,
       @Context HttpHeaders headers) {
@@ -250,7 +251,7 @@ public class HoldResource {
       responseCode = "200",
       description = "The hold as it is now, and whom a late return hits",
       content = @Content(schema = @Schema(implementation = CheckedInView.class)))
-  public Tagged checkIn(
+  public FormOfState checkIn(
       @Parameter(description = HoldWords.HOLD, example = HoldExamples.OUT) @PathParam("hold")
           String hold,
       @Context HttpHeaders headers,
@@ -274,7 +275,7 @@ public class HoldResource {
     return refusals.told(() -> holds.find(asking, id));
   }
 
-  private Tagged step(String hold, HttpHeaders headers, Step step) {
+  private FormOfState step(String hold, HttpHeaders headers, Step step) {
     Caller asking = caller.get();
     UUID id = HoldPath.id(hold);
     Supplier<Hold> taken = () -> step.take(asking, id, stands(headers, id));

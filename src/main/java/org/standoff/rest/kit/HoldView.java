@@ -11,7 +11,7 @@ import org.standoff.kit.hold.HeldUnit;
 import org.standoff.kit.hold.Hold;
 import org.standoff.kit.hold.HoldState;
 import org.standoff.kit.hold.HoldStep;
-import org.standoff.rest.http.Tagged;
+import org.standoff.rest.http.FormOfState;
 import org.standoff.rest.json.EnumSpelling;
 
 /**
@@ -57,7 +57,11 @@ public record HoldView(
         Instant madeAt,
     @Schema(description = "When it changed last") Instant changedAt,
     @Schema(description = "Counts its changes") long revision,
-    @Schema(description = "Its entity tag, to be sent as If-Match with a step") String etag,
+    @Schema(
+            description =
+                "Entity tag of its state, to be sent as If-Match with a step; the ETag of an answer"
+                    + " names the form of the answer besides, and does as well")
+        String etag,
     @Schema(
             description =
                 "What was wanted, with the units that were promised; a house sees its own")
@@ -154,9 +158,9 @@ public record HoldView(
         hold.state().steps().stream().map(step -> NextStep.of(id, step)).toList());
   }
 
-  static Tagged tagged(Hold hold) {
+  static FormOfState tagged(Hold hold) {
     HoldView view = of(hold);
-    return new Tagged(view.etag(), view);
+    return new FormOfState(view.etag(), view);
   }
 
   static String tag(UUID hold, long revision) {

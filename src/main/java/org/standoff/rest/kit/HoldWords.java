@@ -15,7 +15,8 @@ final class HoldWords {
       "Entity tag of the hold as it was when the step was decided on; an asterisk for whatever it is";
 
   static final String CONDITION =
-      " Send the hold's ETag as If-Match (428 without it, 412 where the hold has changed).";
+      " Send the hold's ETag as If-Match (428 without it, 412 where the hold has changed); that of"
+          + " any form of it, as JSON or text/calendar, does.";
 
   static final String PRIVACY =
       "A booker sees the holds of its own desk, a publisher those on units of its house, without the"

@@ -32,6 +32,7 @@ import org.standoff.kit.Caller;
 import org.standoff.kit.hold.HoldWish;
 import org.standoff.kit.hold.Holds;
 import org.standoff.kit.hold.Receipt;
+import org.standoff.rest.http.FormOfState;
 import org.standoff.rest.http.Page;
 import org.standoff.rest.http.PageRequest;
 import org.standoff.rest.http.ReadsQuery;
@@ -168,8 +169,8 @@ public class HoldsResource {
   private static Response made(Receipt receipt) {
     UUID hold = receipt.hold();
     return Response.created(URI.create(HoldView.PATH + hold))
-        .header(HttpHeaders.ETAG, HoldView.tag(hold, 1))
-        .entity(receipt.answer())
+        .entity(new FormOfState(HoldView.tag(hold, 1), receipt.answer()))
+        .type(MediaType.APPLICATION_JSON_TYPE)
         .build();
   }
 }

@@ -14,6 +14,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.standoff.kit.Texts;
+import org.standoff.rest.json.TakesBack;
 
 /**
  * What a house tells of itself.
@@ -27,6 +28,7 @@ import org.standoff.kit.Texts;
  * @param weekendDays days charged for a Saturday and the Sunday after it; 2 where left out
  * @param minimumChargeMinor least charge for a hold; 0 where left out
  */
+@TakesBack(HouseView.class)
 @Schema(name = "HouseTold", description = "What a house tells of itself")
 public record HouseTold(
     @Schema(description = "Its name for people", examples = "Quillmoor Store", pattern = Texts.NAME)

@@ -13,6 +13,7 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.io.InputStream;
 import java.util.List;
+import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.enums.ParameterIn;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
@@ -87,6 +88,7 @@ public class HousesResource {
       description =
           "By its publisher, or by an admin. Makes the house where it is new. Holds that stand keep"
               + " the periods that they were promised. The same terms again change nothing. "
+              + KitWords.TAKEN_BACK
               + KitWords.CONDITIONS)
   @RequestBody(
       required = true,
@@ -115,7 +117,8 @@ public class HousesResource {
     Caller publisher = caller.get();
     publisher.mustPublishFor(house);
     KitNames.checkHouse(house);
-    HouseTerms wanted = HouseReader.read(house, reader.read(body, HouseTold.class));
+    HouseTerms wanted =
+        HouseReader.read(house, reader.read(body, HouseTold.class, Map.of("id", house)));
     Put<HouseTerms> terms =
         houses.put(
             publisher,

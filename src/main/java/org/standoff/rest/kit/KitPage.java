@@ -19,7 +19,8 @@ import org.standoff.rest.http.Paged;
 public record KitPage(
     @Schema(
             description =
-                "Entity tag of the whole kit, to be sent as If-Match when all of it is published")
+                "Entity tag of the whole kit, to be sent as If-Match when all of it is published,"
+                    + " whatever part of it this answer is")
         String kitEtag,
     @Schema(description = "What stands on this page") List<UnitView> items,
     @Schema(description = "What to send as page_token for the next page; absent at the end")

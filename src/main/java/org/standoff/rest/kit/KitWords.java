@@ -12,6 +12,10 @@ final class KitWords {
       "To change what exists send its ETag as If-Match (428 without it, 412 where it is not the"
           + " present one); If-None-Match: * makes it only where it is new.";
 
+  static final String TAKEN_BACK =
+      "What was read can be sent back: members that only the service sets (readOnly) are passed"
+          + " over, but the house or id of another one than the address names is refused (400). ";
+
   static final String DRY_RUN_NAME = "dry_run";
   static final String DRY_RUN = "true: check and report as ever, but change nothing";
 

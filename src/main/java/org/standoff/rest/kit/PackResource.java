@@ -12,6 +12,7 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.io.InputStream;
+import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -87,6 +88,7 @@ public class PackResource {
               + " changed then. The pack is in use on this instance when the answer comes, and on"
               + " every other within seconds. The same files again change nothing. A microphone that"
               + " units of any house are can't be left out (409). "
+              + KitWords.TAKEN_BACK
               + KitWords.CONDITIONS)
   @RequestBody(
       required = true,
@@ -116,7 +118,7 @@ public class PackResource {
       InputStream body) {
     Caller publisher = publisherOf(house);
     KitNames.checkPack(house, pack);
-    PackTold told = reader.read(body, PackTold.class);
+    PackTold told = reader.read(body, PackTold.class, Map.of("house", house, "id", pack));
     try {
       Put<HousePack> put = packs.put(publisher, house, pack, told.texts(), stands(headers, pack));
       return HousePackView.tagged(put.now()).put(put.isNew());

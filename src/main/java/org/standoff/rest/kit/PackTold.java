@@ -9,12 +9,14 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.standoff.rest.json.JsonSetup;
+import org.standoff.rest.json.TakesBack;
 
 /**
  * The files of a pack.
  *
  * @param files texts by their path in the pack
  */
+@TakesBack(HousePackView.class)
 @Schema(name = "PackTold", description = "The files of a catalogue pack")
 public record PackTold(
     @Schema(

@@ -20,6 +20,11 @@ public record UnitQuery(
     @Schema(description = "Only units in this state; where left out, all but the retired")
         UnitState state) {
 
+  /** Whether nothing is left out but what was retired. */
+  boolean keepsAll() {
+    return microphone == null && state == null;
+  }
+
   UnitFilter filter() {
     return new UnitFilter(Optional.ofNullable(microphone), Optional.ofNullable(state));
   }

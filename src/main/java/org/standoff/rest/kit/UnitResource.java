@@ -13,6 +13,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.io.InputStream;
 import java.util.List;
+import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -83,6 +84,7 @@ public class UnitResource {
           "By the house's publisher, or by an admin. The same again changes nothing. A unit that is"
               + " promised to somebody can't be retired or become another microphone (409, with the"
               + " holds). "
+              + KitWords.TAKEN_BACK
               + KitWords.CONDITIONS)
   @RequestBody(
       required = true,
@@ -112,7 +114,7 @@ public class UnitResource {
       InputStream body) {
     Caller publisher = publisherOf(house);
     KitNames.checkSerial(serial);
-    UnitTold told = reader.read(body, UnitTold.class);
+    UnitTold told = reader.read(body, UnitTold.class, Map.of("house", house));
     if (told.serial() != null && !told.serial().equals(serial)) {
       throw new InvalidRequest(
           ProblemType.RULE_BROKEN,

@@ -11,6 +11,7 @@ import org.standoff.catalogue.ItemId;
 import org.standoff.kit.Texts;
 import org.standoff.kit.stock.KitUnit;
 import org.standoff.kit.stock.UnitState;
+import org.standoff.rest.json.TakesBack;
 
 /**
  * What a house tells of one unit.
@@ -22,6 +23,7 @@ import org.standoff.kit.stock.UnitState;
  * @param dayRateMinor charge for a day
  * @param note for people
  */
+@TakesBack(UnitView.class)
 @Schema(name = "UnitTold", description = "What a house tells of one unit")
 public record UnitTold(
     @Schema(

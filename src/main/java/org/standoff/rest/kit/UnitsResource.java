@@ -13,6 +13,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
 import java.io.InputStream;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
@@ -31,6 +32,7 @@ import org.standoff.kit.stock.Stock;
 import org.standoff.kit.stock.StoredUnit;
 import org.standoff.kit.stock.WholeKit;
 import org.standoff.rest.http.ChangeConditions;
+import org.standoff.rest.http.FormOfState;
 import org.standoff.rest.http.PageRequest;
 import org.standoff.rest.http.ReadsQuery;
 import org.standoff.rest.http.Tagged;
@@ -72,8 +74,15 @@ public class UnitsResource {
       description =
           "In the order of their serial numbers; retired ones only where asked for by state. As"
               + " text/csv all that the filter keeps, without pages; without a filter that sheet can"
-              + " be published again as it is.")
-  public KitPage list(
+              + " be published again as it is. The ETag of an answer that has the whole kit, in"
+              + " either form, can be sent as If-Match when all of it is published; that of a part"
+              + " (a filter, or more pages than one) can't, because what is not told is retired:"
+              + " who has read all parts sends kit_etag.")
+  @APIResponse(
+      responseCode = "200",
+      description = "Units of the house",
+      content = @Content(schema = @Schema(implementation = KitPage.class)))
+  public Object list(
       @Parameter(description = KitWords.HOUSE, example = KitExamples.HOUSE) @PathParam("house")
           String house,
       @Context UriInfo uri) {
@@ -86,15 +95,18 @@ public class UnitsResource {
         stock.list(house, query.filter(), after, page.size() + 1).stream()
             .map(UnitView::of)
             .toList();
-    return KitPage.of(tag, page.of(units, UnitView::serial));
+    KitPage told = KitPage.of(tag, page.of(units, UnitView::serial));
+    boolean whole = query.keepsAll() && page.after() == null && told.nextPageToken() == null;
+    return whole ? new FormOfState(tag, told) : told;
   }
 
   @GET
   @Produces(CsvTable.MEDIA_TYPE)
   @ReadsQuery(UnitQuery.class)
   @Operation(hidden = true)
-  public String sheet(@PathParam("house") String house, @Context UriInfo uri) {
+  public Object sheet(@PathParam("house") String house, @Context UriInfo uri) {
     UnitQuery query = reader.readQuery(uri.getQueryParameters(), UnitQuery.class);
+    String tag = PublishView.tag(house, stock.revision(house));
     UnitSheet sheet = new UnitSheet();
     String after = "";
     List<StoredUnit> units;
@@ -105,7 +117,7 @@ public class UnitsResource {
         after = unit.unit().serial();
       }
     } while (units.size() == READ_AT_ONCE);
-    return sheet.text();
+    return query.keepsAll() ? new FormOfState(tag, sheet.text()) : sheet.text();
   }
 
   @PUT
@@ -120,7 +132,10 @@ public class UnitsResource {
               + " wrong. The same kit again changes nothing. A unit that is promised to somebody"
               + " can't be retired or become another microphone (409, with the holds). As JSON up to"
               + " 1 MiB; as text/csv (RFC 4180, UTF-8, a header row that names the columns) up to"
-              + " 32 MiB and 200,000 units, and every fault with its row and column. "
+              + " 32 MiB and 200,000 units, and every fault with its row and column. The tag is"
+              + " that of the list of the whole kit, as JSON or CSV. The items of that list can be"
+              + " sent back as units: what only the service sets (readOnly) is passed over, but a"
+              + " unit of another house is refused (400). "
               + KitWords.CONDITIONS)
   @RequestBody(
       required = true,
@@ -157,7 +172,7 @@ public class UnitsResource {
       @Context HttpHeaders headers,
       InputStream body) {
     Caller publisher = publisherOf(house);
-    KitTold told = reader.read(body, KitTold.class);
+    KitTold told = reader.read(body, KitTold.class, Map.of("house", house));
     try {
       return publish(publisher, house, told.kit(), dryRun, headers);
     } catch (FaultyKit faulty) {

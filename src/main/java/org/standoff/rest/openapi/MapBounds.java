@@ -9,7 +9,6 @@ import org.eclipse.microprofile.openapi.OASFilter;
 import org.eclipse.microprofile.openapi.models.OpenAPI;
 import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.jboss.jandex.AnnotationInstance;
-import org.jboss.jandex.AnnotationValue;
 import org.jboss.jandex.ClassInfo;
 import org.jboss.jandex.DotName;
 import org.jboss.jandex.FieldInfo;
@@ -25,9 +24,6 @@ public class MapBounds implements OASFilter {
 
   private static final DotName MAP = DotName.createSimple(Map.class.getName());
   private static final DotName SIZE = DotName.createSimple(Size.class.getName());
-  private static final DotName TOLD =
-      DotName.createSimple(
-          org.eclipse.microprofile.openapi.annotations.media.Schema.class.getName());
   private static final PropertyNamingStrategies.SnakeCaseStrategy NAMES =
       new PropertyNamingStrategies.SnakeCaseStrategy();
 
@@ -44,17 +40,11 @@ public class MapBounds implements OASFilter {
     }
     Map<String, Schema> schemas = description.getComponents().getSchemas();
     for (ClassInfo record : index.getKnownClasses()) {
-      Schema schema = record.isRecord() ? schemas.get(name(record)) : null;
+      Schema schema = record.isRecord() ? schemas.get(SchemaNames.of(record)) : null;
       if (schema != null && schema.getProperties() != null) {
         record.fields().forEach(member -> bound(member, schema.getProperties()));
       }
     }
-  }
-
-  private static String name(ClassInfo record) {
-    AnnotationInstance told = record.declaredAnnotation(TOLD);
-    AnnotationValue name = told == null ? null : told.value("name");
-    return name == null ? record.simpleName() : name.asString();
   }
 
   private static void bound(FieldInfo member, Map<String, Schema> properties) {

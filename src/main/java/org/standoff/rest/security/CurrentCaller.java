@@ -24,6 +24,7 @@ public class CurrentCaller {
   private static final int LONGEST_SUBJECT = 100;
 
   private final SecurityIdentity identity;
+  private boolean askedFor;
 
   CurrentCaller(SecurityIdentity identity) {
     this.identity = identity;
@@ -41,10 +42,16 @@ public class CurrentCaller {
 
   /** The caller, where anybody may ask but some are told more. */
   public Optional<Caller> ifAny() {
+    askedFor = true;
     Principal principal = identity.getPrincipal();
     return identity.isAnonymous() || !(principal instanceof JsonWebToken)
         ? Optional.empty()
         : Optional.of(caller((JsonWebToken) principal));
+  }
+
+  /** Whether the answer depends on who asks. */
+  public boolean wasAskedFor() {
+    return askedFor;
   }
 
   private static Caller caller(JsonWebToken token) {

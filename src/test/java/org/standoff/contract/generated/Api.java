@@ -280,6 +280,13 @@ final class Api {
     return faults(schema, new AsRead(this).of(schema, body));
   }
 
+  /** Whether a body has members that only the service sets. */
+  boolean tellsReadOnly(JsonNode schema, JsonNode body) {
+    AsRead reader = new AsRead(this);
+    reader.of(schema, body);
+    return reader.hasPassedOver();
+  }
+
   private Schema compile(JsonNode schema) {
     ObjectNode whole = JSON.createObjectNode();
     whole.put("$schema", "https://json-schema.org/draft/2020-12/schema");

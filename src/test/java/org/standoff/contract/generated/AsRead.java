@@ -11,8 +11,9 @@ import java.util.stream.Stream;
 
 /**
  * A body as a reader takes it: a member that is null counts as left out, but not an entry of a map,
- * whose name is the caller's own; and a number beyond all numbers is just very large (a validator
- * would divide it digit by digit).
+ * whose name is the caller's own; a member that is read-only is passed over, whatever it says
+ * (OpenAPI 3.1, 4.8.24 leaves that to the service); and a number beyond all numbers is just very
+ * large (a validator would divide it digit by digit).
  */
 final class AsRead {
   private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
@@ -20,10 +21,16 @@ final class AsRead {
 
   private final Api api;
   private final Values values;
+  private boolean passedOver;
 
   AsRead(Api api) {
     this.api = api;
     this.values = new Values(api);
+  }
+
+  /** Whether something was passed over that is read-only. */
+  boolean hasPassedOver() {
+    return passedOver;
   }
 
   JsonNode of(JsonNode schema, JsonNode node) {
@@ -53,7 +60,9 @@ final class AsRead {
               .filter(schema -> !schema.isMissingNode())
               .findFirst();
       boolean entryOfAMap = told.isEmpty() && entries.isPresent();
-      if (entryOfAMap || !member.getValue().isNull()) {
+      if (told.filter(schema -> schema.path("readOnly").asBoolean()).isPresent()) {
+        passedOver = true;
+      } else if (entryOfAMap || !member.getValue().isNull()) {
         JsonNode schema = told.or(() -> entries).orElse(NODES.missingNode());
         copy.set(member.getKey(), of(schema, member.getValue()));
       }

@@ -364,7 +364,8 @@ final class Cases {
     if (!api.faultsAsRead(schema, body).isEmpty()) {
       return Expected.REFUSED;
     }
-    return isBeyond(body) ? Expected.TAKEN_OR_REFUSED : Expected.UNDERSTOOD;
+    boolean left = isBeyond(body) || api.tellsReadOnly(schema, body);
+    return left ? Expected.TAKEN_OR_REFUSED : Expected.UNDERSTOOD;
   }
 
   private static int depth(JsonNode node) {

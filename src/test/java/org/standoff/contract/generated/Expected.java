@@ -28,7 +28,8 @@ enum Expected {
   /**
    * What the description leaves to the reader: numbers that a binary64 has not, texts and numbers
    * beyond what anybody has to take, integers in other words, tokens that only the service can
-   * tell, members that want others beside them, keys of any form. Taken, or refused with a reason.
+   * tell, members that want others beside them, members that only the service sets, keys of any
+   * form. Taken, or refused with a reason.
    */
   TAKEN_OR_REFUSED(
       Finding.Kind.WRONG_REFUSAL,

@@ -115,7 +115,9 @@ final class Lives {
     if (!made.isGood()) {
       return;
     }
-    String tag = one(get, "made", reading, Expected.ANSWERED).header("ETag").orElse("*");
+    Reply read = one(get, "made", reading, Expected.ANSWERED);
+    String tag = read.header("ETag").orElse("*");
+    takenBack(put, fresh, read, tag);
     one(put, "made twice", making, Expected.NOT_DONE);
     for (Call refused : refusals(fresh)) {
       one(put, "changed badly", refused.with("If-Match", tag), Expected.REFUSED);
@@ -129,6 +131,15 @@ final class Lives {
       run.keep(finding(Finding.Kind.LEFT_BEHIND, get, "refused changes changed it", reading));
     }
     delete.ifPresent(operation -> takenAway(operation, get, fresh, tag));
+  }
+
+  /** Where some members are read-only, what was read is put back as it is, and changes nothing. */
+  private void takenBack(Api.Operation put, Base thing, Reply read, String tag) {
+    JsonNode schema = put.bodies().get(thing.mediaType()).path("schema");
+    if (api.tellsReadOnly(schema, tree(read))) {
+      Call call = thing.withBody(tree(read)).call().with("If-Match", tag);
+      one(put, "put back as it was read", call, Expected.ANSWERED);
+    }
   }
 
   private void takenAway(Api.Operation delete, Api.Operation get, Base thing, String tag) {

@@ -53,6 +53,7 @@ final class StandInService implements Service {
     READ_BY_ANOTHER_HOUSE(Finding.Kind.LEAK),
     LISTED_TO_ANOTHER_HOUSE(Finding.Kind.LEAK),
     CHANGED_BY_ANOTHER_HOUSE(Finding.Kind.LEAK),
+    REFUSES_WHAT_IT_TOLD(Finding.Kind.EXAMPLE_REFUSED),
     STAYS_AFTER_DELETE(Finding.Kind.STILL_THERE),
     DELETED_TWICE(Finding.Kind.DONE_TWICE),
     STORED_BEFORE_IT_IS_REFUSED(Finding.Kind.LEFT_BEHIND);
@@ -193,6 +194,7 @@ final class StandInService implements Service {
             properties:
               name: {type: string, minLength: 1, maxLength: 40}
               weight_kg: {type: number, minimum: 0, maximum: 50}
+              key: {type: string, readOnly: true}
           Things:
             type: object
             required: [items]
@@ -337,8 +339,17 @@ final class StandInService implements Service {
     }
     JsonNode body = read(call, "Thing");
     checkConditions(call, key);
+    if (body.has("key") && (plant == Plant.REFUSES_WHAT_IT_TOLD || isOfAnother(body, key))) {
+      throw new Refusal(400);
+    }
+    ((ObjectNode) body).put("key", key);
     boolean isNew = things.put(key, body) == null && plant != Plant.TELLS_NEW_AS_CHANGED;
     return good(isNew ? 201 : 200, body);
+  }
+
+  /** Null counts as left out. */
+  private static boolean isOfAnother(JsonNode body, String key) {
+    return !body.path("key").isNull() && !body.path("key").asText().equals(key);
   }
 
   private Reply taken(Call call, String key) {

@@ -25,6 +25,28 @@ class EntityTagsTest {
   }
 
   @Test
+  void everyFormOfAStateHasATagOfItsOwnThatNamesTheState() {
+    String state = "\"store/units-1\"";
+    String plain = EntityTags.ofForm(state, ANSWER, "application/json", false);
+    assertThat(plain).isEqualTo("\"store/units-1;" + tag.substring(1));
+    assertThat(EntityTags.ofForm(state, ANSWER, "application/json", true)).isNotEqualTo(plain);
+    assertThat(EntityTags.ofForm(state, ANSWER, "text/csv", false)).isNotEqualTo(plain);
+    assertThat(EntityTags.isOfState(plain, state)).isTrue();
+    assertThat(EntityTags.isOfState(state, state)).isTrue();
+    assertThat(EntityTags.isOfState("\"store/units-1-coded\"", state)).isTrue();
+  }
+
+  @Test
+  void theTagOfAnotherStateIsNotOfThisOne() {
+    for (String other :
+        new String[] {
+          "\"store/units-12\"", "\"store/units-12;x\"", "W/\"store/units-1\"", "\"store/units-1x\""
+        }) {
+      assertThat(EntityTags.isOfState(other, "\"store/units-1\"")).as(other).isFalse();
+    }
+  }
+
+  @Test
   void aTagIsFoundInAListWeakOrStrongAndUnderTheStar() {
     assertThat(EntityTags.matches("\"other\", " + tag, tag)).isTrue();
     assertThat(EntityTags.matches("W/" + tag, tag)).isTrue();

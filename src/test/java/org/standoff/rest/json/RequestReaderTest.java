@@ -49,6 +49,11 @@ class RequestReaderTest {
       @Size(max = 3) List<@NotNull String> microphones,
       @Size(max = 3) List<@Valid Preamp> others) {}
 
+  record StoredShelf(String house, String label, List<StoredShelf> above, long revision) {}
+
+  @TakesBack(StoredShelf.class)
+  record Shelf(@NotNull String label, List<@Valid Shelf> above) {}
+
   private final RequestReader reader = reader();
 
   @Test
@@ -68,6 +73,37 @@ class RequestReaderTest {
                 new Preamp(10.5, true),
                 List.of("a", "b"),
                 null));
+  }
+
+  @Test
+  void whatOnlyTheServiceSetsIsPassedOverAtAnyDepth() {
+    Shelf shelf =
+        shelf(
+            """
+            {"house": "h", "label": "a", "revision": 7,
+             "above": [{"label": "b", "house": null, "revision": ["whatever"]}]}""");
+    assertThat(shelf).isEqualTo(new Shelf("a", List.of(new Shelf("b", null))));
+  }
+
+  @Test
+  void whatContradictsTheAddressOrIsUnknownIsToldAtItsPlace() {
+    String body =
+        """
+        {"house": "x", "label": "a", "revison": 7,
+         "above": [{"label": "b"}, {"house": {"id": "h"}, "label": 1}]}""";
+    InvalidRequest refused = catchThrowableOfType(InvalidRequest.class, () -> shelf(body));
+    assertThat(refused.faults())
+        .extracting(Fault::pointer, Fault::code)
+        .containsExactlyInAnyOrder(
+            tuple("/house", FaultCode.CONTRADICTION),
+            tuple("/revison", FaultCode.UNKNOWN_NAME),
+            tuple("/above/1/house", FaultCode.CONTRADICTION),
+            tuple("/above/1/label", FaultCode.WRONG_TYPE));
+  }
+
+  private Shelf shelf(String body) {
+    return reader.read(
+        new ByteArrayInputStream(body.getBytes(UTF_8)), Shelf.class, Map.of("house", "h"));
   }
 
   @Test

@@ -298,6 +298,47 @@ class HoldsOverHttpTest {
   }
 
   @Test
+  void eachViewOfAHoldHasATagOfItsOwnAndAnyOfThemNamesItsStateForAStep() {
+    Response made =
+        hold(desk, "k-8", wish("r-14", line(house, SINGLE, 1), line(second, SINGLE, 1)));
+    String address = address(made);
+    String ofDesk = by(desk).get(address).header("ETag");
+    String ofHouse = publisher(house).get(address).header("ETag");
+    String ofSecond = publisher(second).get(address).header("ETag");
+    String ofDiary = by(desk).accept("text/calendar").get(address).header("ETag");
+    assertThat(List.of(ofDesk, ofHouse, ofSecond, ofDiary)).doesNotHaveDuplicates();
+    assertThat(known(publisher(second), ofHouse, address)).isEqualTo(200);
+    assertThat(known(publisher(second), ofDesk, address)).isEqualTo(200);
+    assertThat(known(publisher(second), made.jsonPath().getString("etag"), address)).isEqualTo(200);
+    assertThat(known(publisher(second), ofSecond, address)).isEqualTo(304);
+    Response confirmed = by(desk).header("If-Match", ofSecond).post(address + "/confirm");
+    assertThat(confirmed.statusCode()).as(confirmed.asString()).isEqualTo(200);
+    assertThat(by(desk).header("If-Match", ofDesk).post(address + "/release").statusCode())
+        .isEqualTo(412);
+    String ofDiaryNow = by(desk).accept("text/calendar").get(address).header("ETag");
+    assertThat(by(desk).header("If-Match", ofDiaryNow).post(address + "/release").statusCode())
+        .isEqualTo(200);
+  }
+
+  private static int known(RequestSpecification as, String tag, String address) {
+    return as.header("If-None-Match", tag).get(address).statusCode();
+  }
+
+  @Test
+  void answersThatDependOnWhoAsksSaySo() {
+    String hold = address(held("r-15"));
+    String diary =
+        "/v1/houses/" + house + "/units/" + pair.get(0) + "/diary?" + HoldExamples.WINDOW;
+    for (String address : List.of(hold, "/v1/holds", "/v1/events", diary)) {
+      assertThat(by(desk).get(address).header("Vary")).as(address).contains("Authorization");
+    }
+    for (String open : List.of("/v1/events", diary)) {
+      assertThat(given().get(open).header("Vary")).as(open).contains("Authorization");
+    }
+    assertThat(by(desk).get("/v1/houses").header("Vary")).isEqualTo("Accept, Accept-Encoding");
+  }
+
+  @Test
   void holdsAreListedPageByPage() {
     for (int i = 0; i < 3; i++) {
       ObjectNode wish = wish("page-" + i, line(house, SINGLE, 1));

@@ -85,6 +85,34 @@ class HousesOverHttpTest {
     assertThat(nowhere.statusCode()).isEqualTo(412);
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"17:30", "24:00"})
+  void theTermsAreTakenBackAsTheyWereRead(String closes) {
+    put(KitExamples.TERMS.replace("17:30", closes));
+    Response read = given().get(path());
+    Response same = changing(read.header("ETag")).body(read.asString()).put(path());
+    assertThat(same.statusCode()).as(same.asString()).isEqualTo(200);
+    assertThat(same.asString()).isEqualTo(read.asString());
+    String edited = read.asString().replace("\"turn_round_min\":240", "\"turn_round_min\":60");
+    Response changed = changing(read.header("ETag")).body(edited).put(path());
+    assertThat(changed.jsonPath().getInt("turn_round_min")).isEqualTo(60);
+    assertThat(changed.jsonPath().getInt("revision")).isEqualTo(2);
+  }
+
+  @Test
+  void theTermsOfAnotherHouseAreRefused() {
+    put(KitExamples.TERMS);
+    Response read = given().get(path());
+    String foreign = read.asString().replace("\"id\":\"" + house, "\"id\":\"another");
+    Response refused = changing(read.header("ETag")).body(foreign).put(path());
+    assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(400);
+    JsonNode fault = Ask.tree(refused.asString()).path("errors").path(0);
+    assertThat(fault.path("pointer").asText()).isEqualTo("/id");
+    assertThat(fault.path("code").asText()).isEqualTo("CONTRADICTION");
+    assertThat(fault.path("found").asText()).isEqualTo("another");
+    assertThat(fault.path("allowed").asText()).isEqualTo(house);
+  }
+
   @Test
   void nobodyElseChangesAHouse() {
     assertThat(

@@ -7,6 +7,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.common.TestResourceScope;
 import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -361,6 +362,106 @@ class KitOverHttpTest {
     assertThat(second.header("ETag")).isEqualTo(first.jsonPath().getString("etag"));
     assertThat(given().get(units).jsonPath().getString("kit_etag"))
         .isEqualTo(first.jsonPath().getString("etag"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"application/json", "text/csv"})
+  void aKitThatWasReadIsPublishedOnTheTagOfItsHeaderInWhicheverForm(String form) {
+    published(sheet("A,core/dyn-card-1,,,400,", "B,core/dyn-card-1,,,400,"));
+    String tag = given().accept(form).get(units).header("ETag");
+    given().accept(form).header("If-None-Match", tag).get(units).then().statusCode(304);
+    Response first = sheetOf(tag).body(sheet("A,core/dyn-card-1,,,450,")).put(units);
+    assertThat(first.statusCode()).as(first.asString()).isEqualTo(200);
+    Response second = sheetOf(tag).body(sheet("A,core/dyn-card-1,,,500,")).put(units);
+    assertThat(second.statusCode()).isEqualTo(412);
+    assertThat(second.header("ETag")).isEqualTo(first.jsonPath().getString("etag"));
+    assertThat(given().accept(form).header("If-None-Match", tag).get(units).statusCode())
+        .isEqualTo(200);
+  }
+
+  @Test
+  void everyFormAndPartOfAKitHasATagOfItsOwn() {
+    published(sheet("A,core/dyn-card-1,,,400,", "B,core/dyn-sup-1,,,400,"));
+    List<Response> forms =
+        List.of(
+            given().get(units),
+            given().accept("text/csv").get(units),
+            given().get(units + "?page_size=1"),
+            given().get(units + "?microphone=core/dyn-card-1"),
+            given().accept("text/csv").get(units + "?microphone=core/dyn-card-1"));
+    assertThat(forms).extracting(form -> form.header("ETag")).doesNotHaveDuplicates();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "?page_size=1",
+        "?page_size=1&page_token=",
+        "?microphone=core/dyn-card-1",
+        "?state=available"
+      })
+  void aPartOfAKitIsNoStateInWhichAllOfItIsPublished(String part) {
+    published(sheet("A,core/dyn-card-1,,,400,", "B,core/dyn-card-1,,,400,"));
+    String token = given().get(units + "?page_size=1").jsonPath().getString("next_page_token");
+    Response read = given().get(units + (part.endsWith("=") ? part + token : part));
+    assertThat(read.statusCode()).isEqualTo(200);
+    Response refused =
+        sheetOf(read.header("ETag")).body(sheet("A,core/dyn-card-1,,,450,")).put(units);
+    assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(412);
+    assertThat(refused.header("ETag")).isEqualTo(read.jsonPath().getString("kit_etag"));
+    assertThat(serials("")).containsExactly("A", "B");
+  }
+
+  @Test
+  void aUnitIsTakenBackAsItWasRead() {
+    published(sheet("A,core/sdc-card-1,p,in-repair,400,x", "B,core/sdc-card-1,p,,400,"));
+    Response read = unit("A");
+    Response same = json(read.header("ETag")).body(read.asString()).put(units + "/A");
+    assertThat(same.statusCode()).as(same.asString()).isEqualTo(200);
+    assertThat(same.asString()).isEqualTo(read.asString());
+    String edited = read.asString().replace("\"note\":\"x\"", "\"note\":\"y\"");
+    Response changed = json(read.header("ETag")).body(edited).put(units + "/A");
+    assertThat(changed.statusCode()).as(changed.asString()).isEqualTo(200);
+    assertThat(changed.jsonPath().getString("note")).isEqualTo("y");
+    assertThat(changed.jsonPath().getInt("revision"))
+        .as("counted by the service, whatever the body says")
+        .isEqualTo(read.jsonPath().getInt("revision") + 1);
+  }
+
+  @ParameterizedTest(name = "{0} is {2} at {1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"house\": \"another\" | /house | CONTRADICTION",
+        "\"house\": 1 | /house | CONTRADICTION",
+        "\"id\": \"x\" | /id | UNKNOWN_NAME",
+        "\"etags\": \"x\" | /etags | UNKNOWN_NAME",
+      })
+  void whatAUnitIsNotIsRefusedWhereItSaysSo(String member, String pointer, String code) {
+    Response refused =
+        json(null)
+            .body("{\"microphone\": \"core/dyn-card-1\", \"day_rate_minor\": 400, " + member + "}")
+            .put(units + "/A");
+    assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(400);
+    assertThat(fault(refused).path("pointer").asText()).isEqualTo(pointer);
+    assertThat(fault(refused).path("code").asText()).isEqualTo(code);
+    assertThat(unit("A").statusCode()).isEqualTo(404);
+  }
+
+  @Test
+  void unitsOfAListAreTakenBackInAWholeKit() {
+    published(sheet("A,core/dyn-card-1,,,400,x", "B,core/dyn-card-1,,in-repair,400,"));
+    Response read = given().get(units);
+    String told = "{\"units\": " + Ask.tree(read.asString()).path("items") + "}";
+    Response same = json(read.header("ETag")).body(told).put(units);
+    assertThat(same.statusCode()).as(same.asString()).isEqualTo(200);
+    assertReport(Ask.tree(same.asString()), List.of(), List.of(), List.of(), List.of("A", "B"));
+    JsonNode foreign = Ask.tree(told);
+    ((ObjectNode) foreign.at("/units/1")).put("house", "another");
+    Response refused = json(read.header("ETag")).body(foreign.toString()).put(units);
+    assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(400);
+    assertThat(fault(refused).path("pointer").asText()).isEqualTo("/units/1/house");
+    assertThat(fault(refused).path("code").asText()).isEqualTo("CONTRADICTION");
   }
 
   @Test

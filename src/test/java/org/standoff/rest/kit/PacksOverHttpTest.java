@@ -57,6 +57,27 @@ class PacksOverHttpTest {
   }
 
   @Test
+  void aPackIsTakenBackAsItWasRead() throws IOException {
+    put(null, files());
+    Response read = given().get(address);
+    Response same = publishing(read.header("ETag")).body(read.asString()).put(address);
+    assertThat(same.statusCode()).as(same.asString()).isEqualTo(200);
+    assertThat(same.asString()).isEqualTo(read.asString());
+  }
+
+  @Test
+  void aPackThatSaysItIsAnotherIsRefused() throws IOException {
+    ObjectNode told = JSON.createObjectNode().put("house", "another").put("id", house);
+    told.set("files", JSON.valueToTree(files()));
+    Response refused = publishing(null).body(told.toString()).put(address);
+    assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(400);
+    JsonNode faults = Ask.tree(refused.asString()).path("errors");
+    assertThat(faults.findValuesAsText("pointer")).containsExactlyInAnyOrder("/house", "/id");
+    assertThat(faults.findValuesAsText("code")).containsOnly("CONTRADICTION");
+    assertThat(given().get(address).statusCode()).isEqualTo(404);
+  }
+
+  @Test
   void faultsAreToldWithFileLineAndPointerAndNothingChanges() throws IOException {
     put(null, files());
     Map<String, String> faulty = files();
