@@ -65,6 +65,15 @@ public final class PlainTransactions extends Transactions {
         });
   }
 
+  @Override
+  public <T> T statements(Caller caller, Statements<T> work) {
+    return statements(
+        connection -> {
+          Sql.list(connection, "select " + SIGN, row -> true, caller.subject());
+          return work.run(connection);
+        });
+  }
+
   private static void rollBack(Connection connection) {
     try {
       connection.rollback();

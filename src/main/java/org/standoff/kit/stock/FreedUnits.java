@@ -5,14 +5,15 @@ import java.sql.SQLException;
 import java.util.Collection;
 import org.standoff.kit.Model;
 
-/** Wants to know when units can be lent that could not be lent before. */
+/** Wants to know when it may be that units can be lent that could not be lent before. */
 public interface FreedUnits {
 
   /**
-   * Called in the transaction that adds or mends them, which has locked their models.
+   * Called in the transaction that adds, mends, regroups or retires units, which has locked their
+   * models.
    *
    * @param connection of that transaction
-   * @param models of the units, each once
+   * @param models of the units, before and after, each once
    */
   void freed(Connection connection, Collection<Model> models) throws SQLException;
 }

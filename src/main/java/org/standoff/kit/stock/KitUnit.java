@@ -1,5 +1,6 @@
 package org.standoff.kit.stock;
 
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,5 +31,15 @@ public record KitUnit(
 
   KitUnit in(UnitState other) {
     return new KitUnit(serial, microphone, matchedGroup, other, dayRateMinor, note);
+  }
+
+  /**
+   * Whether the other is the same to whoever wants units: only then can nobody have what he could
+   * not have before. One that goes may make the rest of its group whole.
+   */
+  boolean standsAs(KitUnit other) {
+    return microphone.equals(other.microphone)
+        && Objects.equals(matchedGroup, other.matchedGroup)
+        && state == other.state;
   }
 }

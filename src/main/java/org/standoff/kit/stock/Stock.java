@@ -132,7 +132,7 @@ public class Stock {
     boolean isNew = unit.id == null;
     Model after = new Model(unit.house, wanted.microphone());
     Model before = isNew ? after : new Model(unit.house, unit.microphone);
-    boolean wasLent = !isNew && unit.state.equals(UnitState.AVAILABLE.word());
+    boolean stays = !isNew && unit.stored().unit().standsAs(wanted);
     boolean wasRetired = !isNew && unit.state.equals(UnitState.RETIRED.word());
     ModelLocks.take(connection, List.of(before, after));
     if (!before.equals(after) || wanted.state() == UnitState.RETIRED && !wasRetired && !isNew) {
@@ -141,9 +141,9 @@ public class Stock {
     unit.take(wanted);
     unit.persistAndFlush();
     HouseLock.count(connection, unit.house);
-    if (wanted.state() == UnitState.AVAILABLE && (!wasLent || !before.equals(after))) {
+    if (!stays) {
       for (FreedUnits listener : freed) {
-        listener.freed(connection, Set.of(after));
+        listener.freed(connection, Set.copyOf(List.of(before, after)));
       }
     }
   }

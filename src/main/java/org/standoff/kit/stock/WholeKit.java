@@ -38,10 +38,9 @@ public class WholeKit {
              coalesce(told.state, 'retired') as new_state,
              coalesce(told.day_rate_minor, unit.day_rate_minor) as new_day_rate_minor,
              coalesce(told.note, unit.note) as new_note,
-             told.state = 'available' and (
-                 unit.id is null or unit.state <> 'available'
-                 or (told.microphone, told.matched_group) is distinct from (unit.microphone, unit.matched_group)
-             ) as is_freed,
+             -- one that goes may free others too, for it makes the rest of its group whole
+             (told.microphone, told.matched_group, told.state)
+                 is distinct from (unit.microphone, unit.matched_group, unit.state) as is_moved,
              case
                  when unit.id is null then 'ADDED'
                  when coalesce(told.state, 'retired') = 'retired' and unit.state <> 'retired' then 'RETIRED'
@@ -64,10 +63,9 @@ public class WholeKit {
 
   private static final String TOUCHED =
       """
-      select microphone from difference
-      where way = 'RETIRED' or way = 'CHANGED' and new_microphone <> microphone
+      select microphone from difference where is_moved and microphone is not null
       union
-      select new_microphone from difference where is_freed\
+      select new_microphone from difference where is_moved\
       """;
 
   private static final String CHANGE =
@@ -97,9 +95,6 @@ public class WholeKit {
       group by way
       """
           .formatted(PublishReport.MOST_NAMED);
-
-  private static final String FREED =
-      "select distinct new_microphone as microphone from difference where is_freed";
 
   private enum Way {
     ADDED,
@@ -153,17 +148,17 @@ public class WholeKit {
     Sql.change(connection, "analyze difference");
     Map<Way, PublishReport.Serials> ways = report(connection);
     boolean changes = ways.keySet().stream().anyMatch(way -> way != Way.UNCHANGED);
+    List<Model> touched = models(connection, house);
     if (changes) {
-      ModelLocks.take(connection, models(connection, TOUCHED, house));
+      ModelLocks.take(connection, touched);
       Promises.refuse(connection, TAKEN);
     }
     if (changes && !dryRun) {
       Sql.change(connection, CHANGE);
       Sql.change(connection, ADD, house);
       HouseLock.count(connection, house);
-      List<Model> models = models(connection, FREED, house);
       for (FreedUnits listener : freed) {
-        listener.freed(connection, models);
+        listener.freed(connection, touched);
       }
     }
     PublishReport.Serials none = new PublishReport.Serials(0, List.of());
@@ -176,9 +171,8 @@ public class WholeKit {
         dryRun);
   }
 
-  private static List<Model> models(Connection connection, String microphones, String house)
-      throws SQLException {
-    return Sql.list(connection, microphones, row -> new Model(house, row.getString("microphone")));
+  private static List<Model> models(Connection connection, String house) throws SQLException {
+    return Sql.list(connection, TOUCHED, row -> new Model(house, row.getString("microphone")));
   }
 
   private static Map<Way, PublishReport.Serials> report(Connection connection) throws SQLException {

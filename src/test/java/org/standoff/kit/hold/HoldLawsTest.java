@@ -74,8 +74,9 @@ class HoldLawsTest {
     house("quay", OpeningHours.ALWAYS, Duration.ofMinutes(45), false);
     house("mill", DAYS, Duration.ofHours(2), random.nextBoolean());
     for (String house : model.houses.keySet()) {
-      units(house, "core/a", 3, "");
-      units(house, "core/a", 2, house + "-pair");
+      units(house, "core/a", 2, "");
+      units(house, "core/a", 2, "pair");
+      units(house, "core/a", 3, "trio");
       units(house, "core/b", 2, "");
     }
     for (int step = 0; step < STEPS; step++) {
@@ -83,6 +84,29 @@ class HoldLawsTest {
       settleAndCompare();
     }
     compareCounts();
+  }
+
+  /** Whole groups come and go, with a line of those who wait for one. */
+  @Property(tries = 40, seed = "18", shrinking = ShrinkingMode.OFF)
+  void whoWaitsIsServedWhateverAHouseDoesWithItsGroups(@ForAll long history) {
+    random = new Random(history);
+    model = new TickModel(AUTUMN);
+    references = 0;
+    kit.database.clockAt(model.at(0));
+    house("quay", OpeningHours.ALWAYS, Duration.ZERO, false);
+    units("quay", "core/a", 1, "");
+    units("quay", "core/a", 2, "pair");
+    units("quay", "core/a", 3, "trio");
+    units("quay", "core/b", 6, "");
+    for (int step = 0; step < STEPS; step++) {
+      switch (random.nextInt(6)) {
+        case 0, 1 -> hold();
+        case 2 -> wait(1 + random.nextInt(24));
+        case 3 -> release();
+        default -> changeUnit();
+      }
+      settleAndCompare();
+    }
   }
 
   private void house(String id, OpeningHours hours, Duration turnRound, boolean dropBox) {
@@ -133,8 +157,8 @@ class HoldLawsTest {
           lines.add(new WantedLine(house, microphone, 1 + random.nextInt(4), false));
         }
       }
-      if (random.nextInt(6) == 0) {
-        lines.add(new WantedLine(house, "core/a", 2, true));
+      if (random.nextInt(3) == 0) {
+        lines.add(new WantedLine(house, "core/a", 2 + random.nextInt(2), true));
       }
     }
     return lines.isEmpty() ? List.of(new WantedLine("quay", "core/a", 1, false)) : lines;
@@ -398,17 +422,34 @@ class HoldLawsTest {
     held.state = settled ? HoldState.RETURNED : HoldState.OUT;
   }
 
-  /** A unit breaks, is mended, or is retired where nobody holds it. */
+  /**
+   * A unit breaks or is retired where nobody holds it, is lent again, or joins or leaves a group;
+   * its house publishes its kit.
+   */
   private void changeUnit() {
     List<TickModel.Unit> all = List.copyOf(model.units.values());
     TickModel.Unit unit = all.get(random.nextInt(all.size()));
-    if (unit.state.equals("in-repair")) {
+    if (random.nextBoolean() && unit.model.microphone().equals("core/a")) {
+      unit.group = List.of("", "pair", "trio").get(random.nextInt(3));
+    } else if (!unit.state.equals("available") && random.nextBoolean()) {
       unit.state = "available";
-    } else if (unit.state.equals("available") && !model.isPromised(unit)) {
+    } else if (!model.isPromised(unit)) {
       unit.state = random.nextInt(3) == 0 ? "retired" : "in-repair";
     }
-    kit.database.change("update unit set state = ? where serial = ?", unit.state, unit.serial);
-    kit.freed(unit.model);
+    model.dissolveGroupsOfOne();
+    publish(unit.model.house());
+  }
+
+  private void publish(String house) {
+    kit.service.wholeKit.publish(
+        Callers.publisher(house),
+        house,
+        model.units.values().stream()
+            .filter(unit -> unit.model.house().equals(house))
+            .map(TickModel.Unit::told)
+            .toList(),
+        false,
+        Supposing.NOTHING);
   }
 
   /** Moves up in the model who moved up in the service, in the order of the line. */

@@ -13,6 +13,8 @@ import java.util.UUID;
 import org.standoff.kit.Model;
 import org.standoff.kit.Period;
 import org.standoff.kit.house.HouseTerms;
+import org.standoff.kit.stock.KitUnit;
+import org.standoff.kit.stock.UnitState;
 
 /**
  * Holds as simple as can be: time is a row of quarters of an hour, a unit has a set of them that is
@@ -39,13 +41,24 @@ final class TickModel {
   static final class Unit {
     final Model model;
     final String serial;
-    final String group;
+    String group;
     String state = "available";
 
     Unit(Model model, String serial, String group) {
       this.model = model;
       this.serial = serial;
       this.group = group;
+    }
+
+    /** As its house tells it. */
+    KitUnit told() {
+      return new KitUnit(
+          serial,
+          model.microphone(),
+          group.isEmpty() ? null : group,
+          UnitState.of(state).orElseThrow(),
+          1000,
+          "");
     }
   }
 
@@ -284,6 +297,23 @@ final class TickModel {
                   .allMatch(theirs::contains);
       if (!whole) {
         throw new AssertionError("a broken group: " + unit.group);
+      }
+    }
+  }
+
+  /** One unit alone is matched to nothing, and no house may say so. */
+  void dissolveGroupsOfOne() {
+    for (Unit unit : units.values()) {
+      boolean alone =
+          units.values().stream()
+              .noneMatch(
+                  other ->
+                      other != unit
+                          && other.group.equals(unit.group)
+                          && other.model.equals(unit.model)
+                          && !other.state.equals("retired"));
+      if (alone) {
+        unit.group = "";
       }
     }
   }

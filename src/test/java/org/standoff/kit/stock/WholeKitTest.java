@@ -82,6 +82,33 @@ class WholeKitTest {
   }
 
   @Test
+  void whoWaitsForAMatchedPairGetsItWhenAGroupBecomesOne() throws SQLException {
+    String house = Kit.house().id();
+    publish(house, List.of(unit("A"), unit("B")));
+    UUID hold = waiting(house, 2, true);
+    stock.put(ADMIN, house, unit("A", "pair"), Supposing.NOTHING);
+    assertThat(state(hold)).isEqualTo("waiting");
+    stock.put(ADMIN, house, unit("B", "pair"), Supposing.NOTHING);
+    assertThat(state(hold)).isEqualTo("tentative");
+  }
+
+  @Test
+  void whoWaitsGetsTheRestOfAGroupWhenItsMemberInRepairLeavesIt() throws SQLException {
+    KitUnit ill = unit("C", "trio").in(UnitState.IN_REPAIR);
+    List<KitUnit> kit = List.of(unit("A", "trio"), unit("B", "trio"), ill);
+    String retires = Kit.house().id();
+    publish(retires, kit);
+    UUID first = waiting(retires, 2, true);
+    stock.retire(ADMIN, retires, "C", Supposing.NOTHING);
+    assertThat(state(first)).isEqualTo("tentative");
+    String publishes = Kit.house().id();
+    publish(publishes, kit);
+    UUID second = waiting(publishes, 2, true);
+    publish(publishes, kit.subList(0, 2));
+    assertThat(state(second)).isEqualTo("tentative");
+  }
+
+  @Test
   void publishesAtTheSameTimeLeaveOneOfTheirKits() {
     String house = Kit.house().id();
     List<List<KitUnit>> kits =
@@ -156,6 +183,10 @@ class WholeKitTest {
     return new KitUnit(serial, DYNAMIC, null, UnitState.AVAILABLE, 400, "");
   }
 
+  private static KitUnit unit(String serial, String group) {
+    return new KitUnit(serial, DYNAMIC, group, UnitState.AVAILABLE, 400, "");
+  }
+
   private static Set<String> serials(List<KitUnit> kit) {
     return Set.copyOf(kit.stream().map(KitUnit::serial).toList());
   }
@@ -194,6 +225,10 @@ class WholeKitTest {
 
   /** A hold of one unit for tomorrow, in line. */
   private static UUID waiting(String house) {
+    return waiting(house, 1, false);
+  }
+
+  private static UUID waiting(String house, int quantity, boolean matched) {
     UUID hold = UUID.randomUUID();
     Kit.sql(
         "insert into hold (id, desk, reference, held_from, held_to, state, lifetime_min,"
@@ -203,10 +238,12 @@ class WholeKitTest {
         hold.toString());
     Kit.sql(
         "insert into hold_line (hold, line, house, microphone, quantity, matched)"
-            + " values (?, 1, ?, ?, 1, false)",
+            + " values (?, 1, ?, ?, ?, ?)",
         hold,
         house,
-        DYNAMIC);
+        DYNAMIC,
+        quantity,
+        matched);
     return hold;
   }
 
