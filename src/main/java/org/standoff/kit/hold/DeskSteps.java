@@ -60,9 +60,10 @@ public class DeskSteps {
   }
 
   /**
-   * Gives a hold up; its units go to those who wait for them.
+   * Gives a hold up; its units go to those who wait for them. Of one that is out, what nobody
+   * collected is given up; what was collected stays out until it is back.
    *
-   * @throws StepRefused where it is out, or over in one way or another
+   * @throws StepRefused where all was collected, or it is over in one way or another
    */
   public Hold release(Caller caller, UUID id, Precondition supposed) {
     return step(
@@ -70,20 +71,24 @@ public class DeskSteps {
         id,
         supposed,
         (connection, now, hold) -> {
-          HeldRow.mustTake(
-              hold, HoldStep.RELEASE, "Only a hold that nobody collected can be released.");
+          HeldRow.mustTake(hold, HoldStep.RELEASE, "A hold that is over can't be released.");
           List<Model> freed = hold.state() == HoldState.WAITING ? List.of() : hold.models();
           ModelLocks.take(connection, freed);
-          Sql.change(
-              connection,
-              """
-              update hold set state = 'released', changed_at = ?, revision = revision + 1
-              where id = ?
-              """,
-              now,
-              id);
-          Sql.change(
-              connection, "update hold_unit set occupies = false where hold = ? and occupies", id);
+          int given =
+              Sql.change(
+                  connection,
+                  """
+                  update hold_unit set occupies = false
+                  where hold = ? and occupies and out_at is null
+                  """,
+                  id);
+          boolean collected = hold.state() == HoldState.OUT;
+          if (collected && given == 0) {
+            throw new StepRefused(
+                hold.state(), "All of it was collected; it ends when that is back.");
+          }
+          HoldState after = collected ? HeldRow.collected(connection, id) : HoldState.RELEASED;
+          HeldRow.become(connection, id, after, now);
           secondHolds.moveUp(connection, freed);
         });
   }

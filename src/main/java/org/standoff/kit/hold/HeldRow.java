@@ -2,10 +2,12 @@ package org.standoff.kit.hold;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.OptionalLong;
 import java.util.UUID;
 import org.standoff.kit.Caller;
 import org.standoff.kit.Precondition;
+import org.standoff.kit.Sql;
 
 /** A hold that is being changed: locked, visible to whoever changes it, and as they suppose. */
 final class HeldRow {
@@ -23,6 +25,30 @@ final class HeldRow {
     }
     supposed.check(OptionalLong.of(hold.revision()));
     return hold;
+  }
+
+  /** Lets it stand otherwise from now on. */
+  static void become(Connection connection, UUID id, HoldState state, Instant now)
+      throws SQLException {
+    Sql.change(
+        connection,
+        "update hold set state = ?, changed_at = ?, revision = revision + 1 where id = ?",
+        state.spelt(),
+        now,
+        id);
+  }
+
+  /** How a hold stands of which something was collected: out until nothing is left to settle. */
+  static HoldState collected(Connection connection, UUID id) throws SQLException {
+    return Sql.first(
+            connection,
+            """
+            select exists (
+                select from hold_unit where hold = ? and occupies and in_at is null) as is_out
+            """,
+            row -> row.getBoolean("is_out") ? HoldState.OUT : HoldState.RETURNED,
+            id)
+        .orElseThrow();
   }
 
   /** The same hold as the caller may see it now. */

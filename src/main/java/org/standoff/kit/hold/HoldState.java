@@ -15,7 +15,7 @@ public enum HoldState {
   /** Has its units for good. */
   CONFIRMED(EnumSet.of(HoldStep.RELEASE, HoldStep.EXTEND, HoldStep.CHECK_OUT)),
   /** At least one unit was collected, and not all are settled. */
-  OUT(EnumSet.of(HoldStep.EXTEND, HoldStep.CHECK_OUT, HoldStep.CHECK_IN)),
+  OUT(EnumSet.of(HoldStep.RELEASE, HoldStep.EXTEND, HoldStep.CHECK_OUT, HoldStep.CHECK_IN)),
   /** Everything that was collected is back. */
   RETURNED(EnumSet.noneOf(HoldStep.class)),
   /** Given up by its desk. */

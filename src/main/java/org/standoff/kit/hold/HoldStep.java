@@ -4,7 +4,7 @@ package org.standoff.kit.hold;
 public enum HoldStep {
   /** The desk makes a tentative hold certain. */
   CONFIRM,
-  /** The desk gives it up. */
+  /** The desk gives it up; of one that is out, what nobody collected. */
   RELEASE,
   /** The desk moves its end to a later time. */
   EXTEND,

@@ -27,7 +27,9 @@ public class HouseSteps {
 
   private static final String NOT_AFTER_ALL =
       "Only a confirmed hold can be collected, and each unit once.";
-  private static final String NOTHING_BACK = "Nothing of this hold is out, so nothing comes back.";
+  private static final String NOTHING_BACK =
+      "Nothing of this hold is out here, so nothing comes back. What nobody collected is let go by a"
+          + " check-in once the hold is over, or when its desk releases it.";
 
   private final Ledger ledger;
   private final Handovers handovers;
@@ -77,7 +79,7 @@ public class HouseSteps {
           if (out == 0) {
             throw new StepRefused(hold.state(), NOT_AFTER_ALL);
           }
-          become(connection, id, HoldState.OUT, now);
+          HeldRow.become(connection, id, HoldState.OUT, now);
           return HeldRow.seen(connection, caller, id);
         });
   }
@@ -85,11 +87,13 @@ public class HouseSteps {
   /**
    * Has units of the caller's house back, all that are out or some of them. They are busy until
    * they are turned round and not longer, so an early return frees them for others. Once all that
-   * is out of the house is back, what was never collected is let go.
+   * is out of the house is back, what was never collected is let go; once the hold is over, a house
+   * of which nobody collected anything says so in the same way, and when the last unit of all
+   * houses is back then, nothing is waited for any more.
    *
    * @param serials units that are back; none named means all
    * @throws WishRefused where a named unit is not out with this hold
-   * @throws StepRefused where nothing is out
+   * @throws StepRefused where nothing is out, and nothing to let go
    */
   public CheckedIn checkIn(Caller caller, UUID id, Set<String> serials, Precondition supposed) {
     return step(
@@ -98,7 +102,8 @@ public class HouseSteps {
         supposed,
         (connection, now, hold, houses) -> {
           HeldRow.mustTake(hold, HoldStep.CHECK_IN, NOTHING_BACK);
-          List<Model> models = models(hold, houses);
+          boolean isOver = !hold.period().to().isAfter(now);
+          List<Model> models = isOver ? hold.models() : models(hold, houses);
           ModelLocks.take(connection, models);
           List<Returned> back = returned(connection, hold, houses, serials);
           List<CheckedIn.Hit> hits = new ArrayList<>();
@@ -108,9 +113,15 @@ public class HouseSteps {
             Handover house = Objects.requireNonNull(terms.get(unit.house()));
             hits.addAll(takeBack(connection, now, hold, unit, house.readyAfter(now)));
           }
-          letGoWhatNobodyCollected(connection, hold, houses);
-          become(
-              connection, id, isSettled(connection, id) ? HoldState.RETURNED : HoldState.OUT, now);
+          int letGo =
+              back.isEmpty() && !isOver ? 0 : letGoWhatNobodyCollected(connection, hold, houses);
+          if (back.isEmpty() && letGo == 0) {
+            throw new StepRefused(hold.state(), NOTHING_BACK);
+          }
+          if (isOver) {
+            letGoOnceNothingIsOut(connection, id);
+          }
+          HeldRow.become(connection, id, HeldRow.collected(connection, id), now);
           secondHolds.moveUp(connection, models);
           return new CheckedIn(HeldRow.seen(connection, caller, id), hits);
         });
@@ -144,9 +155,6 @@ public class HouseSteps {
                       WishFault.of(
                           WishFault.Place.UNIT, "This unit is not out with this hold.", serial))
               .toList());
-    }
-    if (out.isEmpty()) {
-      throw new StepRefused(hold.state(), NOTHING_BACK);
     }
     return serials.isEmpty()
         ? out
@@ -215,9 +223,9 @@ public class HouseSteps {
     return hits;
   }
 
-  private static void letGoWhatNobodyCollected(Connection connection, Hold hold, String[] houses)
+  private static int letGoWhatNobodyCollected(Connection connection, Hold hold, String[] houses)
       throws SQLException {
-    Sql.change(
+    return Sql.change(
         connection,
         """
         update hold_unit b set occupies = false
@@ -230,16 +238,16 @@ public class HouseSteps {
         houses);
   }
 
-  private static boolean isSettled(Connection connection, UUID id) throws SQLException {
-    return Sql.first(
-            connection,
-            """
-            select not exists (
-                select from hold_unit where hold = ? and occupies and in_at is null) as settled
-            """,
-            row -> row.getBoolean("settled"),
-            id)
-        .orElseThrow();
+  private static void letGoOnceNothingIsOut(Connection connection, UUID id) throws SQLException {
+    Sql.change(
+        connection,
+        """
+        update hold_unit b set occupies = false
+        where hold = ? and occupies and out_at is null
+          and not exists (select from hold_unit still
+              where still.hold = b.hold and still.out_at is not null and still.in_at is null)
+        """,
+        id);
   }
 
   private static void refuseAbsent(Connection connection, Instant now, Hold hold, String[] houses)
@@ -264,16 +272,6 @@ public class HouseSteps {
     if (!conflicts.isEmpty()) {
       throw new UnitsTaken("Units of this hold are not there yet.", conflicts);
     }
-  }
-
-  private static void become(Connection connection, UUID id, HoldState state, Instant now)
-      throws SQLException {
-    Sql.change(
-        connection,
-        "update hold set state = ?, changed_at = ?, revision = revision + 1 where id = ?",
-        state.spelt(),
-        now,
-        id);
   }
 
   private <T> T step(Caller caller, UUID id, Precondition supposed, Step<T> step) {

@@ -136,7 +136,9 @@ public class HoldResource {
       summary = "Give a hold up",
       description =
           "Its units go to those who wait for them, in the order in which they came. What was"
-              + " collected can't be released. By the desk that holds."
+              + " collected can't be released: of a hold that is out, the units that nobody"
+              + " collected are given up, and it is returned once nothing is out. By the desk that"
+              + " holds."
               + HoldWords.CONDITION)
   @APIResponse(
       responseCode = "200",
@@ -233,8 +235,10 @@ public class HoldResource {
       summary = "Have units back",
       description =
           "All that is out of the caller's house, or those that the body names. An early return frees"
-              + " them for others once they are turned round; a late one says whom it hits. By a"
-              + " publisher."
+              + " them for others once they are turned round; a late one says whom it hits. What"
+              + " nobody collected in the house is let go with the last of its units; once the hold"
+              + " is over, also where nothing is out, and in all houses with the last unit of all. By"
+              + " a publisher."
               + HoldWords.CONDITION)
   @RequestBody(
       required = false,

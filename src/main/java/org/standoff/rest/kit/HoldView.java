@@ -45,7 +45,8 @@ public record HoldView(
     @Schema(
             description =
                 "How it stands: waiting (a second hold, without units), tentative (falls unless it is"
-                    + " confirmed), confirmed, out (something was collected), returned, released,"
+                    + " confirmed), confirmed, out (something was collected), returned (that is back,"
+                    + " and nothing is left to collect), released,"
                     + " expired; more may come")
         HoldState state,
     @Schema(

@@ -300,4 +300,72 @@ class HoldStepsTest {
     assertThat(kit.hold(OTHER, wish("s", period(2, 30), line("quay", "core/a", 3))).units())
         .hasSize(3);
   }
+
+  private static final WantedLine QUAYS = line("quay", "core/a", 1);
+  private static final WantedLine MILLS = line("mill", "core/a", 1);
+
+  /** For a day, over two houses; the quay's unit is out. */
+  private Hold halfCollected() {
+    kit.units("mill", "core/a", 1);
+    Hold hold = kit.confirmed(DESK, wish("both", period(0, 24), QUAYS, MILLS));
+    return kit.service.house.checkOut(Callers.publisher("quay"), hold.id(), Supposing.NOTHING);
+  }
+
+  private Hold checkedIn(String house, Hold hold) {
+    return kit.service
+        .house
+        .checkIn(Callers.publisher(house), hold.id(), Set.of(), Supposing.NOTHING)
+        .hold();
+  }
+
+  @Test
+  void aDeskGivesUpWhatNobodyCollectedAndTheHoldEndsWithWhatWas() {
+    Hold hold = halfCollected();
+    Hold waiting = kit.hold(OTHER, second("next", period(2, 4), MILLS));
+    Hold left = kit.service.desk.release(DESK, hold.id(), Supposing.NOTHING);
+    assertThat(left.state()).isEqualTo(HoldState.OUT);
+    assertThat(kit.state(waiting)).as("the mill's unit is free").isEqualTo(HoldState.TENTATIVE);
+    assertThatThrownBy(() -> kit.service.desk.release(DESK, hold.id(), Supposing.NOTHING))
+        .isInstanceOf(StepRefused.class)
+        .hasMessageContaining("All of it was collected");
+    assertThat(checkedIn("quay", hold).state()).isEqualTo(HoldState.RETURNED);
+  }
+
+  @Test
+  void aDeskEndsAHoldOfWhichAllThatWasCollectedIsBack() {
+    Hold hold = halfCollected();
+    assertThat(checkedIn("quay", hold).state()).as("the mill may yet").isEqualTo(HoldState.OUT);
+    assertThat(kit.service.desk.release(DESK, hold.id(), Supposing.NOTHING).state())
+        .isEqualTo(HoldState.RETURNED);
+    assertThat(
+            kit.database.rows(
+                "select kind from event where hold = ? order by id",
+                row -> row.getString("kind"),
+                hold.id()))
+        .endsWith("hold-out", "hold-changed", "hold-returned");
+  }
+
+  @Test
+  void aHouseWhoseUnitsNobodyCollectedLetsThemGoOnceTheHoldIsOver() {
+    Hold hold = halfCollected();
+    checkedIn("quay", hold);
+    assertThatThrownBy(() -> checkedIn("mill", hold))
+        .as("they may yet be collected")
+        .isInstanceOf(StepRefused.class);
+    kit.clockAt(Duration.ofHours(24));
+    assertThatThrownBy(() -> checkedIn("quay", hold))
+        .as("not for the mill")
+        .isInstanceOf(StepRefused.class);
+    assertThat(checkedIn("mill", hold).state()).isEqualTo(HoldState.RETURNED);
+  }
+
+  @Test
+  void whatIsBackAfterTheEndLeavesNothingToWaitFor() {
+    Hold hold = halfCollected();
+    kit.clockAt(Duration.ofHours(24));
+    Hold ended = checkedIn("quay", hold);
+    assertThat(ended.state()).isEqualTo(HoldState.RETURNED);
+    assertThat(kit.hold(OTHER, wish("next", period(24, 25), MILLS)).state())
+        .isEqualTo(HoldState.TENTATIVE);
+  }
 }

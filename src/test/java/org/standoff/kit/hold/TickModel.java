@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.function.Predicate;
 import org.standoff.kit.Model;
 import org.standoff.kit.Period;
 import org.standoff.kit.house.HouseTerms;
@@ -102,6 +103,19 @@ final class TickModel {
       this.madeAt = madeAt;
       this.from = from;
       this.to = to;
+    }
+
+    /** Of what nobody collected. */
+    void letGo(Predicate<Piece> which) {
+      pieces.stream()
+          .filter(which.and(piece -> !piece.out))
+          .forEach(piece -> piece.occupies = false);
+    }
+
+    /** It stays out until nothing is left to come back or to be collected. */
+    void settle() {
+      boolean settled = pieces.stream().noneMatch(piece -> piece.occupies && !piece.in);
+      state = settled ? HoldState.RETURNED : HoldState.OUT;
     }
   }
 
