@@ -53,6 +53,10 @@ final class KitSheet {
 
   private static final int HEADER_ROW = 1;
   private static final int LONGEST_CELL = 10_000;
+
+  /** A row with more is not read on, nor is anything after it. */
+  private static final int MOST_CELLS = 100;
+
   private static final Pattern NAME = Pattern.compile(KitUnit.NAME);
   private static final Pattern ONE_LINE = Pattern.compile(Texts.ONE_LINE);
   private static final Pattern NOTE_TEXT = Pattern.compile(Texts.LINES);
@@ -130,10 +134,18 @@ final class KitSheet {
       fail(FaultCode.MISSING, "The sheet is empty; its first row names the columns.");
       return;
     }
+    if (cells.size() > MOST_CELLS) {
+      failUnread("The header has far more columns than a kit, and was not read to its end.");
+      return;
+    }
     header(cells);
     row++;
     cells = next(rows);
     while (cells != null && faults.size() < KitCheck.MOST_FAULTS) {
+      if (cells.size() > MOST_CELLS) {
+        failUnread("This row has far more cells than the header, and was not read to its end.");
+        return;
+      }
       if (!isBlank(cells)) {
         if (units.size() == KitTold.MOST_UNITS) {
           fail(
@@ -149,13 +161,13 @@ final class KitSheet {
     complete = cells == null;
   }
 
-  /** The cells of the next row; null where there is none. */
+  /** The cells of the next row, up to one more than it may have; null where there is none. */
   private static @Nullable List<String> next(CsvParser rows) throws IOException {
     if (rows.nextToken() == null) {
       return null;
     }
     List<String> cells = new ArrayList<>(COLUMNS.size());
-    while (rows.nextToken() == JsonToken.VALUE_STRING) {
+    while (cells.size() <= MOST_CELLS && rows.nextToken() == JsonToken.VALUE_STRING) {
       cells.add(rows.getText());
     }
     return cells;
@@ -186,7 +198,8 @@ final class KitSheet {
     }
     if (!faults.isEmpty()) {
       // the rows can't be understood without their header
-      throw new InvalidRequest(ProblemType.RULE_BROKEN, faults);
+      throw new InvalidRequest(
+          ProblemType.RULE_BROKEN, faults.stream().limit(KitCheck.MOST_FAULTS).toList());
     }
   }
 
@@ -311,6 +324,13 @@ final class KitSheet {
   /** One copy of what comes in thousands of rows. */
   private String once(String text) {
     return seen.computeIfAbsent(text, same -> same);
+  }
+
+  private void failUnread(String detail) {
+    faults.add(
+        Fault.inRow(row, null, FaultCode.WRONG_LENGTH, detail)
+            .found("more than " + MOST_CELLS + " cells")
+            .allowed("at most " + COLUMNS.size() + " cells"));
   }
 
   private void fail(FaultCode code, String detail) {
