@@ -25,13 +25,15 @@ public class Events {
 
   /**
    * Ordered by the column of the table: {@code tx} alone would be the text that is selected, in
-   * which 1000 comes before 999.
+   * which 1000 comes before 999. An event of a hold that tells of a unit names its house, and is no
+   * other house's business, as the lines of the hold are not.
    */
   private static final String STATEMENT =
       """
       select tx::text as tx, id, at, kind, house, hold, detail,
           desk is null or ?::boolean or desk = ?::text or exists (
-              select from hold_line l where l.hold = event.hold and l.house = ?::text) as seen
+              select from hold_line l where l.hold = event.hold and l.house = ?::text
+                  and l.house = coalesce(event.detail ->> 'house', l.house)) as seen
       from event
       where (tx, id) > (?::xid8, ?) and tx < pg_snapshot_xmin(pg_current_snapshot())
       order by event.tx, event.id

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +15,9 @@ import org.standoff.fixture.OwnDatabase;
 import org.standoff.kit.Caller;
 import org.standoff.kit.Sql;
 import org.standoff.kit.hold.Callers;
+import org.standoff.kit.hold.Hold;
 import org.standoff.kit.hold.Instance;
+import org.standoff.kit.hold.OwnKit;
 import org.standoff.kit.house.FixedHouses;
 
 class EventsTest {
@@ -143,6 +146,33 @@ class EventsTest {
     assertThat(seenBy(Callers.publisher("quay"))).containsExactly("kit-changed");
     assertThat(seenBy(Callers.ADMIN))
         .containsExactly("kit-changed", "hold-tentative", "hold-confirmed");
+  }
+
+  @Test
+  void aHouseIsNotToldOfTheUnitOfAnotherInTheSameHold() {
+    try (OwnKit kit = new OwnKit()) {
+      String quay = kit.house("quay", Duration.ZERO);
+      String moor = kit.house("moor", Duration.ZERO);
+      kit.units(quay, "core/x", 1);
+      kit.units(moor, "core/x", 1);
+      Hold hold =
+          kit.hold(
+              Callers.desk("north-desk"),
+              OwnKit.wish(
+                  "r",
+                  OwnKit.period(24, 48),
+                  OwnKit.line(quay, "core/x", 1),
+                  OwnKit.line(moor, "core/x", 1)));
+      kit.database.change(
+          "insert into event (kind, hold, desk, detail)"
+              + " values ('hold-hit', ?, 'north-desk', jsonb_build_object('house', ?, 'serial', 'S1'))",
+          hold.id(),
+          quay);
+      events = new Events(kit.service.transactions, kit.service.expiry);
+      assertThat(seenBy(Callers.publisher(moor))).endsWith("hold-tentative");
+      assertThat(seenBy(Callers.publisher(quay))).endsWith("hold-tentative", "hold-hit");
+      assertThat(seenBy(Callers.desk("north-desk"))).endsWith("hold-tentative", "hold-hit");
+    }
   }
 
   @Test
