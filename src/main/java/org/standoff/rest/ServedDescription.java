@@ -99,6 +99,6 @@ class ServedDescription {
   }
 
   private static Tagged tagged(byte[] document, String mediaType) {
-    return new Tagged(EntityTags.of(document, mediaType, false), document);
+    return new Tagged(EntityTags.of(document, mediaType), document);
   }
 }

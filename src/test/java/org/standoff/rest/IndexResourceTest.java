@@ -59,7 +59,10 @@ class IndexResourceTest {
         .hasSizeGreaterThan(20)
         .allSatisfy(
             address ->
-                assertThat(given().get(address).statusCode()).as(address).isNotEqualTo(404).isLessThan(500));
+                assertThat(given().get(address).statusCode())
+                    .as(address)
+                    .isNotEqualTo(404)
+                    .isLessThan(500));
   }
 
   @Test

@@ -113,7 +113,7 @@ public class ItemListing {
   /** An item's answer depends on its file and on nothing else but the program. */
   private String tag(Item<?> item) {
     String name = item.id() + " " + item.revision() + " " + engineVersion;
-    return EntityTags.of(name.getBytes(StandardCharsets.UTF_8), MediaType.APPLICATION_JSON, false);
+    return EntityTags.of(name.getBytes(StandardCharsets.UTF_8), MediaType.APPLICATION_JSON);
   }
 
   private static Object cell(Object figure) {

@@ -66,11 +66,12 @@ public class Conditional {
     if (bytes == null) {
       return;
     }
-    boolean coded = takesCompressed(request);
+    String form = String.valueOf(type);
+    String plain = named == null ? EntityTags.of(bytes, form) : named.tagOf(bytes, form);
     String tag =
-        named == null
-            ? EntityTags.of(bytes, String.valueOf(type), coded)
-            : named.tagOf(bytes, String.valueOf(type), coded);
+        ContentCoding.of(request.getHeaderString(HttpHeaders.ACCEPT_ENCODING))
+            .map(coding -> EntityTags.inCoding(plain, coding))
+            .orElse(plain);
     headers.putSingle(HttpHeaders.ETAG, tag);
     String known = request.getHeaderString(HttpHeaders.IF_NONE_MATCH);
     boolean current =
@@ -95,11 +96,6 @@ public class Conditional {
         .map(CacheFor::seconds)
         .map(s -> keepers + ", max-age=" + s + ", stale-while-revalidate=" + s)
         .orElse(reading ? "no-cache" : NO_STORE);
-  }
-
-  private static boolean takesCompressed(ContainerRequestContext request) {
-    String codings = request.getHeaderString(HttpHeaders.ACCEPT_ENCODING);
-    return codings != null && (codings.contains("gzip") || codings.contains("deflate"));
   }
 
   private byte @Nullable [] bytes(@Nullable Object entity, @Nullable MediaType type)

@@ -5,13 +5,14 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.Base64;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Strong entity tags (RFC 9110, 8.8.3). A tag is a digest over the very bytes of the answer, its
- * media type and its coding, so nothing that alters an answer can leave its tag alone: an answer
- * names the revision of the catalogue and the version of the engine that it rests on, and they are
- * digested with the rest.
+ * Strong entity tags (RFC 9110, 8.8.3). A tag is a digest over the very bytes of the answer and its
+ * media type, and names its coding, so nothing that alters an answer can leave its tag alone: an
+ * answer names the revision of the catalogue and the version of the engine that it rests on, and
+ * they are digested with the rest.
  */
 public final class EntityTags {
 
@@ -22,34 +23,29 @@ public final class EntityTags {
 
   private EntityTags() {}
 
-  /**
-   * The tag, with its quotes.
-   *
-   * @param coded whether the caller takes a compressed answer, which is another representation
-   */
-  public static String of(byte[] representation, String mediaType, boolean coded) {
+  /** The tag, with its quotes. */
+  public static String of(byte[] representation, String mediaType) {
     MessageDigest digest = sha256();
     digest.update(mediaType.getBytes(StandardCharsets.UTF_8));
-    digest.update((byte) (coded ? 1 : 0));
     byte[] sum = digest.digest(representation);
     byte[] cut = Arrays.copyOf(sum, DIGEST_BYTES);
     return '"' + Base64.getUrlEncoder().withoutPadding().encodeToString(cut) + '"';
   }
 
-  /** The tag of the same answer where the caller takes it compressed: another representation. */
-  static String inCoding(String tag, boolean coded) {
-    return coded ? unclosed(tag) + "-coded\"" : tag;
+  /** The tag of the same answer in a coding: another representation. */
+  static String inCoding(String tag, ContentCoding coding) {
+    return unclosed(tag) + '-' + coding.token() + '"';
   }
 
   /** The tag of one form of a state: that of the state, and the digest of the form. */
-  static String ofForm(String state, byte[] representation, String mediaType, boolean coded) {
-    return unclosed(state) + FORM + of(representation, mediaType, coded).substring(1);
+  static String ofForm(String state, byte[] representation, String mediaType) {
+    return unclosed(state) + FORM + of(representation, mediaType).substring(1);
   }
 
   /** Whether a tag is that of a state, or of any form or coding of it. */
   static boolean isOfState(String tag, String state) {
     return tag.equals(state)
-        || tag.equals(inCoding(state, true))
+        || Stream.of(ContentCoding.values()).anyMatch(c -> tag.equals(inCoding(state, c)))
         || tag.startsWith(unclosed(state) + FORM);
   }
 

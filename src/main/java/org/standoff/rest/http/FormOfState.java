@@ -11,7 +11,7 @@ package org.standoff.rest.http;
 public record FormOfState(String state, Object body) implements Named {
 
   @Override
-  public String tagOf(byte[] bytes, String mediaType, boolean coded) {
-    return EntityTags.ofForm(state, bytes, mediaType, coded);
+  public String tagOf(byte[] bytes, String mediaType) {
+    return EntityTags.ofForm(state, bytes, mediaType);
   }
 }

@@ -7,12 +7,11 @@ public sealed interface Named permits Tagged, FormOfState {
   Object body();
 
   /**
-   * The tag that is sent.
+   * The tag of the answer as it is, before any coding.
    *
    * @param bytes of the body
-   * @param coded whether the caller takes a compressed answer, which is another representation
    */
-  String tagOf(byte[] bytes, String mediaType, boolean coded);
+  String tagOf(byte[] bytes, String mediaType);
 
   /** The answer itself, whether it is named or not. */
   static Object bodyOf(Object answer) {

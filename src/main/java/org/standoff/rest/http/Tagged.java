@@ -12,8 +12,8 @@ import jakarta.ws.rs.core.Response;
 public record Tagged(String tag, Object body) implements Named {
 
   @Override
-  public String tagOf(byte[] bytes, String mediaType, boolean coded) {
-    return EntityTags.inCoding(tag, coded);
+  public String tagOf(byte[] bytes, String mediaType) {
+    return tag;
   }
 
   /**

@@ -114,8 +114,7 @@ public class ProblemResponses implements OASFilter {
 
   /** Where nobody has to say who they are, that is told too, or a reader would wonder. */
   private static List<SecurityRequirement> security(boolean guarded, boolean closedBySetting) {
-    SecurityRequirement known =
-        OASFactory.createSecurityRequirement().addScheme(Contract.BEARER);
+    SecurityRequirement known = OASFactory.createSecurityRequirement().addScheme(Contract.BEARER);
     SecurityRequirement anybody = OASFactory.createSecurityRequirement();
     if (guarded) {
       return List.of(known);

@@ -23,6 +23,10 @@ public class ResponseHeaders implements OASFilter {
   private static final String LIMITED = "/v1/";
   private static final String OK = "200";
   private static final String UNAUTHENTICATED = "401";
+
+  /** All do; told at what a caller looks for it, as it would be most of the description else. */
+  private static final Set<String> TELL_OF_THE_RATE = Set.of(OK, "201", "429");
+
   private static final Set<String> COME_AGAIN = Set.of("429", "503");
   private static final String PAGE = "page_token";
 
@@ -49,7 +53,8 @@ public class ResponseHeaders implements OASFilter {
     RATE_LIMIT_POLICY(
         "RateLimit-Policy",
         false,
-        "How many requests a caller has in how many seconds, where the service limits them",
+        "How many requests a caller has in how many seconds, at every answer below /v1 where the"
+            + " service limits them",
         text("\"requests\";q=600;w=60")),
     RATE_LIMIT(
         "RateLimit",
@@ -75,9 +80,7 @@ public class ResponseHeaders implements OASFilter {
     }
 
     private static Schema text(String example) {
-      return OASFactory.createSchema()
-          .addType(Schema.SchemaType.STRING)
-          .examples(List.of(example));
+      return OASFactory.createSchema().addType(Schema.SchemaType.STRING).examples(List.of(example));
     }
   }
 
@@ -127,7 +130,7 @@ public class ResponseHeaders implements OASFilter {
     if (paged && status.equals(OK)) {
       add(response, Told.LINK);
     }
-    if (path.startsWith(LIMITED)) {
+    if (path.startsWith(LIMITED) && TELL_OF_THE_RATE.contains(status)) {
       add(response, Told.RATE_LIMIT_POLICY);
       add(response, Told.RATE_LIMIT);
     }

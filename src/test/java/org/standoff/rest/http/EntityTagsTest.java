@@ -8,32 +8,30 @@ import org.junit.jupiter.api.Test;
 class EntityTagsTest {
 
   private static final byte[] ANSWER = "{\"gain_db\":20.0}".getBytes(UTF_8);
-  private final String tag = EntityTags.of(ANSWER, "application/json", false);
+  private final String tag = EntityTags.of(ANSWER, "application/json");
 
   @Test
   void theSameAnswerHasTheSameTag() {
-    assertThat(EntityTags.of(ANSWER.clone(), "application/json", false))
+    assertThat(EntityTags.of(ANSWER.clone(), "application/json"))
         .isEqualTo(tag)
         .matches("\"[\\w-]{22}\"");
   }
 
   @Test
-  void bytesTypeAndCodingEachChangeTheTag() {
-    assertThat(EntityTags.of("{}".getBytes(UTF_8), "application/json", false)).isNotEqualTo(tag);
-    assertThat(EntityTags.of(ANSWER, "text/plain", false)).isNotEqualTo(tag);
-    assertThat(EntityTags.of(ANSWER, "application/json", true)).isNotEqualTo(tag);
+  void bytesAndTypeEachChangeTheTag() {
+    assertThat(EntityTags.of("{}".getBytes(UTF_8), "application/json")).isNotEqualTo(tag);
+    assertThat(EntityTags.of(ANSWER, "text/plain")).isNotEqualTo(tag);
   }
 
   @Test
   void everyFormOfAStateHasATagOfItsOwnThatNamesTheState() {
     String state = "\"store/units-1\"";
-    String plain = EntityTags.ofForm(state, ANSWER, "application/json", false);
+    String plain = EntityTags.ofForm(state, ANSWER, "application/json");
     assertThat(plain).isEqualTo("\"store/units-1;" + tag.substring(1));
-    assertThat(EntityTags.ofForm(state, ANSWER, "application/json", true)).isNotEqualTo(plain);
-    assertThat(EntityTags.ofForm(state, ANSWER, "text/csv", false)).isNotEqualTo(plain);
+    assertThat(EntityTags.ofForm(state, ANSWER, "text/csv")).isNotEqualTo(plain);
     assertThat(EntityTags.isOfState(plain, state)).isTrue();
     assertThat(EntityTags.isOfState(state, state)).isTrue();
-    assertThat(EntityTags.isOfState("\"store/units-1-coded\"", state)).isTrue();
+    assertThat(EntityTags.isOfState("\"store/units-1-gzip\"", state)).isTrue();
   }
 
   @Test
