@@ -15,6 +15,16 @@ public final class StatementFailed extends RuntimeException {
     this.state = Objects.requireNonNullElse(cause.getSQLState(), "");
   }
 
+  /** What the database said, where a library has wrapped it; the failure itself where it didn't. */
+  static RuntimeException behind(RuntimeException failure) {
+    for (Throwable cause = failure.getCause(); cause != null; cause = cause.getCause()) {
+      if (cause instanceof SQLException refused) {
+        return new StatementFailed(refused);
+      }
+    }
+    return failure;
+  }
+
   /** The SQL state of five characters (PostgreSQL, appendix A); empty where there is none. */
   public String state() {
     return state;

@@ -2,6 +2,7 @@ package org.standoff.kit;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.PersistenceException;
 import jakarta.transaction.Status;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -44,6 +45,7 @@ public class Transactions {
    * takes back everything it did.
    *
    * @throws DatabaseLost where the database can't be reached, went away, or has no tables yet
+   * @throws StatementFailed where it refused a statement, also one that Hibernate made
    */
   public <T> T run(Supplier<T> work) {
     if (!migration.isDone()) {
@@ -61,7 +63,7 @@ public class Transactions {
       if (LostConnection.isBehind(failure)) {
         throw new DatabaseLost("The database went away or can't be reached.", failure);
       }
-      throw failure;
+      throw failure instanceof PersistenceException ? StatementFailed.behind(failure) : failure;
     } finally {
       if (!joins) {
         times.spent(System.nanoTime() - begun);

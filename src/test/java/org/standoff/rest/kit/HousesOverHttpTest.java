@@ -10,9 +10,15 @@ import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
+import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,10 +28,13 @@ import org.standoff.fixture.Ask;
 import org.standoff.fixture.EmbeddedDatabaseResource;
 import org.standoff.fixture.Kit;
 import org.standoff.fixture.Tokens;
+import org.standoff.kit.Sql;
 
 @QuarkusTest
 @WithTestResource(value = EmbeddedDatabaseResource.class, scope = TestResourceScope.GLOBAL)
 class HousesOverHttpTest {
+  @Inject DataSource dataSource;
+
   private final String house = "h-" + UUID.randomUUID();
 
   @BeforeEach
@@ -185,6 +194,43 @@ class HousesOverHttpTest {
             .put("/v1/houses/" + name);
     assertThat(refused.statusCode()).as(refused.asString()).isIn(400, 404, 405);
     assertThat(refused.contentType()).isEqualTo("application/problem+json");
+  }
+
+  /** Each waits for the ten seconds that every change waits for a lock, both at once. */
+  @Test
+  void whatIsLockedForTooLongCanBeChangedLater() throws SQLException {
+    String tag = put(KitExamples.TERMS).header("ETag");
+    Kit other = Kit.house();
+    String serial = other.units("core/dyn-card-1", 1).get(0);
+    List<Supplier<Response>> changes =
+        List.of(
+            () -> changing(tag).body(with("turn_round_min", "60")).put(path()),
+            () ->
+                given()
+                    .auth()
+                    .oauth2(Tokens.admin())
+                    .contentType("application/json")
+                    .header("If-Match", "*")
+                    .body("{\"microphone\": \"core/dyn-card-1\", \"day_rate_minor\": 900}")
+                    .put("/v1/houses/" + other.id() + "/units/" + serial));
+    try (Connection elsewhere = dataSource.getConnection()) {
+      elsewhere.setAutoCommit(false);
+      Sql.list(elsewhere, "select from house where id = ? for update", row -> true, house);
+      Sql.list(elsewhere, "select from unit where house = ? for update", row -> true, other.id());
+      List<CompletableFuture<Response>> sent =
+          changes.stream().map(CompletableFuture::supplyAsync).toList();
+      List<Response> answers = sent.stream().map(CompletableFuture::join).toList();
+      elsewhere.rollback();
+      elsewhere.setAutoCommit(true);
+      assertThat(answers)
+          .allSatisfy(
+              refused -> {
+                assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(503);
+                assertThat(refused.jsonPath().getString("code")).isEqualTo("UNAVAILABLE");
+                assertThat(refused.header("Retry-After")).isNotNull();
+              });
+    }
+    assertThat(changes).allSatisfy(change -> assertThat(change.get().statusCode()).isEqualTo(200));
   }
 
   private String path() {
