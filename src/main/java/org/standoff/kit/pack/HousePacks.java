@@ -53,7 +53,8 @@ public class HousePacks {
    * Publishes a pack. The same files again change nothing. One that was taken back is new again.
    *
    * @param caller who publishes, for the audit
-   * @param pack its name, which begins with the id of the house
+   * @param pack its name, which begins with the id of the house; where it begins with the ids of
+   *     several houses, a new one is for the house with the longest of them
    * @param files texts by their path in the pack
    * @param supposed asked before anything changes
    * @throws FaultyPack where the files can't be used
@@ -74,6 +75,9 @@ public class HousePacks {
               @Nullable HousePack known = lock(connection, house, pack);
               supposed.check(revision(known));
               boolean stands = known != null && !known.isWithdrawn();
+              if (!stands) {
+                refuseNearer(connection, house, pack);
+              }
               if (known != null && stands && known.files().equals(files)) {
                 return new Put<>(known, false);
               }
@@ -144,8 +148,31 @@ public class HousePacks {
     }
   }
 
+  /** Without this, house {@code a} could take the names of house {@code a-b} before it does. */
+  private static void refuseNearer(Connection connection, String house, String pack)
+      throws SQLException {
+    List<String> nearer =
+        Sql.list(
+            connection,
+            """
+            select id from house
+            where starts_with(id, ? || '-') and (id = ? or starts_with(?, id || '-'))
+            """,
+            row -> "house " + row.getString("id"),
+            house,
+            pack,
+            pack);
+    if (!nearer.isEmpty()) {
+      throw taken(pack, nearer);
+    }
+  }
+
   private static PackClash taken(String pack) {
-    return new PackClash("The name '" + pack + "' is not this house's to use.", List.of());
+    return taken(pack, List.of());
+  }
+
+  private static PackClash taken(String pack, List<String> inTheWay) {
+    return new PackClash("The name '" + pack + "' is not this house's to use.", inTheWay);
   }
 
   private void refuseUsed(String pack) {

@@ -169,17 +169,45 @@ class PacksOverHttpTest {
   @Test
   void anotherHouseWhosePacksWouldBeginAlikeTakesNoName() throws IOException {
     put(null, files());
+    String shorter = shorterHouse();
+    Response refused = publishAs(shorter, "*", pack);
+    assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(409);
+  }
+
+  @Test
+  void aNameThatBeginsWithTwoHousesIsForTheLongerOneAlsoBeforeItIsUsed() throws IOException {
+    String shorter = shorterHouse();
+    for (String name : List.of(pack, house)) {
+      Response refused = publishAs(shorter, null, name);
+      assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(409);
+      assertThat(refused.asString()).contains("In the way is house " + house);
+    }
+    assertThat(put(null, files()).statusCode()).isEqualTo(201);
+  }
+
+  @Test
+  void aPackThatWasThereBeforeTheHouseOfItsNameStaysWithWhoPublishedIt() throws IOException {
+    assertThat(put(null, files()).statusCode()).isEqualTo(201);
+    Kit.sql("insert into house (id, title, zone) values (?, 'Longer', 'Europe/Vienna')", pack);
+    Map<String, String> more = files();
+    more.put("microphones/own-2.yaml", more.get("microphones/own-1.yaml"));
+    assertThat(put("*", more).statusCode()).isEqualTo(200);
+  }
+
+  private String shorterHouse() {
     String shorter = house.substring(0, house.lastIndexOf('-'));
     Kit.sql("insert into house (id, title, zone) values (?, 'Shorter', 'Europe/Vienna')", shorter);
-    Response refused =
-        given()
-            .auth()
-            .oauth2(Tokens.publisher(shorter))
-            .contentType("application/json")
-            .header("If-Match", "*")
-            .body(JSON.writeValueAsString(Map.of("files", files())))
-            .put("/v1/houses/" + shorter + "/packs/" + pack);
-    assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(409);
+    return shorter;
+  }
+
+  private Response publishAs(String other, String tag, String name) throws IOException {
+    Map<String, String> files = files();
+    files.compute("pack.yaml", (path, text) -> text.replace("id: " + pack, "id: " + name));
+    RequestSpecification publishing =
+        given().auth().oauth2(Tokens.publisher(other)).contentType("application/json");
+    return (tag == null ? publishing : publishing.header("If-Match", tag))
+        .body(JSON.writeValueAsString(Map.of("files", files)))
+        .put("/v1/houses/" + other + "/packs/" + name);
   }
 
   @Test
