@@ -1,7 +1,6 @@
 package org.standoff.kit.house;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.persistence.LockModeType;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +25,7 @@ public class Houses {
 
   /** The house of that id, if there is one. */
   public Optional<HouseTerms> find(String id) {
-    return transactions.run(() -> House.<House>findByIdOptional(id).map(House::terms));
+    return transactions.statements(connection -> HouseRows.find(connection, id));
   }
 
   /**
@@ -41,18 +40,13 @@ public class Houses {
   /** Those of these ids that there are, in the order of their ids. */
   public List<HouseTerms> named(Collection<String> ids) {
     // no id has a zero character, and PostgreSQL takes no text that does
-    List<String> possible = ids.stream().filter(id -> id.indexOf('\0') < 0).toList();
-    return transactions.run(
-        () ->
-            House.<House>list("id in ?1 order by id", possible).stream()
-                .map(House::terms)
-                .toList());
+    String[] possible = ids.stream().filter(id -> id.indexOf('\0') < 0).toArray(String[]::new);
+    return transactions.statements(connection -> HouseRows.named(connection, possible));
   }
 
   /** All of them, in the order of their ids. */
   public List<HouseTerms> list() {
-    return transactions.run(
-        () -> House.<House>list("order by id").stream().map(House::terms).toList());
+    return transactions.statements(HouseRows::all);
   }
 
   /**
@@ -72,14 +66,13 @@ public class Houses {
               "select pg_advisory_xact_lock(hashtextextended('house ' || ?, 0))",
               row -> true,
               wanted.id());
-          @Nullable House known = House.findById(wanted.id(), LockModeType.PESSIMISTIC_WRITE);
-          supposed.check(known == null ? OptionalLong.empty() : OptionalLong.of(known.revision));
-          House house = known == null ? House.named(wanted.id()) : known;
-          if (known == null || !known.terms().withRevision(0).equals(wanted.withRevision(0))) {
-            house.take(wanted);
-            house.persist();
+          @Nullable HouseTerms known = HouseRows.lock(connection, wanted.id()).orElse(null);
+          supposed.check(known == null ? OptionalLong.empty() : OptionalLong.of(known.revision()));
+          if (known != null && known.withRevision(0).equals(wanted.withRevision(0))) {
+            return new Put<>(known, false);
           }
-          return new Put<>(house.terms(), known == null);
+          HouseTerms now = HouseRows.write(connection, wanted);
+          return new Put<>(now, known == null);
         });
   }
 

@@ -6,6 +6,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -96,6 +97,8 @@ public class ItemListing {
             item ->
                 new ItemRow(
                     item.id().toString(), item.title(), tag(item), kind.summary(item.value())))
+        // as texts, as pages are cut: of packs, `a` comes before `a-b`, of ids `a-b/x` before `a/x`
+        .sorted(Comparator.comparing(ItemRow::id))
         .toList();
   }
 

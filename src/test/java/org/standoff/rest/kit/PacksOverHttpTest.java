@@ -14,6 +14,7 @@ import io.restassured.specification.RequestSpecification;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -192,6 +193,22 @@ class PacksOverHttpTest {
     Map<String, String> more = files();
     more.put("microphones/own-2.yaml", more.get("microphones/own-1.yaml"));
     assertThat(put("*", more).statusCode()).isEqualTo(200);
+  }
+
+  @Test
+  void noItemIsLostBetweenPagesWhereTheNameOfAPackBeginsWithAnothers() throws IOException {
+    put(null, files());
+    assertThat(publishAs(house, null, house).statusCode()).isEqualTo(201);
+    List<String> listed = new ArrayList<>();
+    String token = null;
+    do {
+      RequestSpecification asking = given().queryParam("q", house).queryParam("page_size", 1);
+      Response page =
+          (token == null ? asking : asking.queryParam("page_token", token)).get("/v1/microphones");
+      listed.addAll(page.jsonPath().getList("items.id", String.class));
+      token = page.jsonPath().getString("next_page_token");
+    } while (token != null);
+    assertThat(listed).containsExactlyInAnyOrder(pack + "/own-1", house + "/own-1");
   }
 
   private String shorterHouse() {
