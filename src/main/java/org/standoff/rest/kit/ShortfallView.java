@@ -54,6 +54,10 @@ public record ShortfallView(
   @Schema(name = "Elsewhere", description = "What another house has of a line")
   public record Elsewhere(
       @Schema(description = "Id of the house") String house,
-      @Schema(description = "Whether it could meet the line alone") boolean enough,
+      @Schema(
+              description =
+                  "Whether it could meet the line alone: false too where it is closed when the period"
+                      + " begins, or ends and it has no drop-box")
+          boolean enough,
       @Schema(description = "Units that it has free for the whole period") int freeCount) {}
 }

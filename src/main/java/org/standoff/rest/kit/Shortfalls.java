@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.standoff.answers.UnanswerableQuestion;
 import org.standoff.answers.kit.AskedLine;
 import org.standoff.answers.kit.Availability;
@@ -39,12 +40,18 @@ class Shortfalls {
   List<ShortfallView> of(HoldTold wish, Shortage shortage) {
     AvailabilityAnswer answer = ask(wish);
     Map<Integer, List<Substitute>> instead = substitutes.of(shortage);
+    Set<String> open =
+        answer.houses().stream()
+            .filter(AvailabilityAnswer.HouseAsked::possible)
+            .map(AvailabilityAnswer.HouseAsked::house)
+            .collect(Collectors.toSet());
     return shortage.shortfalls().stream()
         .map(
             shortfall ->
                 view(
                     shortfall,
                     answer.lines().get(shortfall.line()).houses(),
+                    open,
                     instead.getOrDefault(shortfall.line(), List.of())))
         .toList();
   }
@@ -76,7 +83,10 @@ class Shortfalls {
   }
 
   private static ShortfallView view(
-      Shortfall shortfall, List<AvailabilityAnswer.LineAtHouse> found, List<Substitute> instead) {
+      Shortfall shortfall,
+      List<AvailabilityAnswer.LineAtHouse> found,
+      Set<String> open,
+      List<Substitute> instead) {
     Optional<AvailabilityAnswer.LineAtHouse> there =
         found.stream().filter(one -> one.house().equals(shortfall.wanted().house())).findFirst();
     return new ShortfallView(
@@ -93,7 +103,10 @@ class Shortfalls {
             .orElse(null),
         found.stream()
             .filter(one -> !one.house().equals(shortfall.wanted().house()) && one.freeCount() > 0)
-            .map(one -> new ShortfallView.Elsewhere(one.house(), one.enough(), one.freeCount()))
+            .map(
+                one ->
+                    new ShortfallView.Elsewhere(
+                        one.house(), one.enough() && open.contains(one.house()), one.freeCount()))
             .toList(),
         instead);
   }

@@ -16,6 +16,7 @@ import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.util.ArrayList;
 import java.util.Base64;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -197,6 +198,39 @@ class HoldsOverHttpTest {
     assertThat(hold(desk, "k-4", wish("r-5", line(house, PAIR, 2))).statusCode())
         .as("a key whose request failed is still good for another body")
         .isEqualTo(201);
+  }
+
+  @Test
+  void elsewhereThereIsEnoughOnlyWhereTheDoorLetsItThrough() {
+    // a model of this test's own at houses that are asked first: the period is Friday to Monday
+    String model = "gone/" + UUID.randomUUID();
+    String byDropBox = houseAskedFirst(model, "fri 08:00-18:00", true);
+    String closedAtTheEnd = houseAskedFirst(model, "fri 08:00-18:00", false);
+    String closedAtTheBeginning = houseAskedFirst(model, "mon 08:00-18:00", true);
+    Response refused = hold(desk, "k-12", wish("r-21", line(house, model, 3)));
+    assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(409);
+    Map<String, Boolean> enough = new HashMap<>();
+    Ask.tree(refused.asString())
+        .at("/shortfalls/0/elsewhere")
+        .forEach(one -> enough.put(one.path("house").asText(), one.path("enough").asBoolean()));
+    assertThat(enough)
+        .isEqualTo(Map.of(byDropBox, true, closedAtTheEnd, false, closedAtTheBeginning, false));
+  }
+
+  private static String houseAskedFirst(String model, String hours, boolean dropBox) {
+    String id = "0-" + UUID.randomUUID();
+    Kit.sql(
+        "insert into house (id, title, zone, hours, drop_box)"
+            + " values (?, 'First', 'Europe/Vienna', ?, ?)",
+        id,
+        hours,
+        dropBox);
+    Kit.sql(
+        "insert into unit (house, serial, microphone, state, day_rate_minor)"
+            + " select ?, 'S' || i, ?, 'available', 100 from generate_series(1, 3) as i",
+        id,
+        model);
+    return id;
   }
 
   @Test
