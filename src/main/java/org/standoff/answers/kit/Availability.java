@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.standoff.answers.AnswerContext;
 import org.standoff.answers.QuestionFault;
 import org.standoff.answers.References;
@@ -48,6 +47,57 @@ public class Availability {
   public AvailabilityAnswer answer(AvailabilityQuestion asked) {
     References references = context.references();
     List<WantedLine> lines = lines(references, asked);
+    refuseTooMany(references, lines);
+    Looked looked = look(references, asked, lines);
+    LinesAtHouses found = found(looked);
+    Splits splits =
+        new Splits(
+            lines,
+            looked.houses().stream()
+                .filter(house -> AtTheDoor.of(house, looked.period()).possible())
+                .toList(),
+            looked.report().lines().stream().map(FreeReport.LineAtHouse::shelf).toList(),
+            looked.period());
+    AvailabilityViews views = looked.views();
+    return new AvailabilityAnswer(
+        looked.report().revision(),
+        looked.report().asOf(),
+        looked.period().from(),
+        looked.period().to(),
+        found.houses(),
+        found.lines(),
+        views.way(splits.fewestHouses()),
+        splits.cheapest().stream().map(views::way).toList(),
+        references.catalogue().revision(),
+        context.engineVersion());
+  }
+
+  /**
+   * Answers a question as far as each line is looked at as if it were the only one, so that any
+   * number of units may be wanted together.
+   *
+   * @throws org.standoff.answers.UnanswerableQuestion with every fault that was found
+   * @throws org.standoff.kit.DatabaseLost where the database is not there
+   */
+  public LinesAtHouses lineByLine(AvailabilityQuestion asked) {
+    References references = context.references();
+    return found(look(references, asked, lines(references, asked)));
+  }
+
+  private record Looked(
+      List<WantedLine> lines,
+      Period period,
+      List<HouseTerms> houses,
+      FreeReport report,
+      Substitutes substitutes,
+      int substituteCount) {
+
+    AvailabilityViews views() {
+      return new AvailabilityViews(lines, period);
+    }
+  }
+
+  private Looked look(References references, AvailabilityQuestion asked, List<WantedLine> lines) {
     Optional<Period> period = AskedPeriods.resolve(references, asked.from(), asked.to(), "");
     List<HouseTerms> houses = askedHouses.resolve(references, asked.houses(), "/houses");
     references.refuseFaulty();
@@ -63,19 +113,7 @@ public class Availability {
             houses,
             substituteCount > 0 ? substitutes : Alternatives.NONE);
     refuseUnknown(references, lines, report, asked.lines() != null);
-    return answer(
-        lines,
-        period.get(),
-        houses,
-        report,
-        references.catalogue().revision(),
-        one ->
-            substitutes.of(
-                report.shelves(),
-                one.wanted(),
-                Substitutes.besides(lines, one.line()),
-                one.house().id(),
-                substituteCount));
+    return new Looked(lines, period.get(), houses, report, substitutes, substituteCount);
   }
 
   private static List<WantedLine> lines(References references, AvailabilityQuestion asked) {
@@ -97,7 +135,11 @@ public class Availability {
               QuestionFault.Kind.CONTRADICTION,
               "Each line says this for itself."));
     }
-    List<WantedLine> lines = asked.lines().stream().map(AskedLine::wanted).toList();
+    return asked.lines().stream().map(AskedLine::wanted).toList();
+  }
+
+  /** Ways to get all of it are sought among all units of a model at once. */
+  private static void refuseTooMany(References references, List<WantedLine> lines) {
     Map<String, Integer> ofModel = new LinkedHashMap<>();
     for (int i = 0; i < lines.size(); i++) {
       int sum = ofModel.merge(lines.get(i).microphone(), lines.get(i).quantity(), Integer::sum);
@@ -111,7 +153,6 @@ public class Availability {
                 .allowed("at most " + MOST_OF_A_MODEL + " units of a model"));
       }
     }
-    return lines;
   }
 
   /** What no catalogue knows and no house has is a slip of the pen. */
@@ -144,43 +185,32 @@ public class Availability {
     references.refuseFaulty();
   }
 
-  private AvailabilityAnswer answer(
-      List<WantedLine> lines,
-      Period period,
-      List<HouseTerms> houses,
-      FreeReport report,
-      String catalogueRevision,
-      Function<FreeReport.LineAtHouse, List<Substitute>> substitutes) {
-    AvailabilityViews views = new AvailabilityViews(lines, period);
-    List<HouseTerms> possible =
-        houses.stream().filter(house -> AtTheDoor.of(house, period).possible()).toList();
-    Splits splits =
-        new Splits(
-            lines,
-            possible,
-            report.lines().stream().map(FreeReport.LineAtHouse::shelf).toList(),
-            period);
-    List<AvailabilityAnswer.LineFound> found = new ArrayList<>();
-    for (int i = 0; i < lines.size(); i++) {
+  private static LinesAtHouses found(Looked looked) {
+    AvailabilityViews views = looked.views();
+    List<AvailabilityAnswer.LineFound> lines = new ArrayList<>();
+    for (int i = 0; i < looked.lines().size(); i++) {
       int line = i;
-      found.add(
+      lines.add(
           views.line(
               line,
-              report.lines().stream()
+              looked.report().lines().stream()
                   .filter(one -> one.line() == line)
-                  .map(one -> views.atHouse(one, one.enough() ? List.of() : substitutes.apply(one)))
+                  .map(one -> views.atHouse(one, substitutes(looked, one)))
                   .toList()));
     }
-    return new AvailabilityAnswer(
-        report.revision(),
-        report.asOf(),
-        period.from(),
-        period.to(),
-        houses.stream().map(views::house).toList(),
-        found,
-        views.way(splits.fewestHouses()),
-        splits.cheapest().stream().map(views::way).toList(),
-        catalogueRevision,
-        context.engineVersion());
+    return new LinesAtHouses(looked.houses().stream().map(views::house).toList(), lines);
+  }
+
+  private static List<Substitute> substitutes(Looked looked, FreeReport.LineAtHouse one) {
+    return one.enough()
+        ? List.of()
+        : looked
+            .substitutes()
+            .of(
+                looked.report().shelves(),
+                one.wanted(),
+                Substitutes.besides(looked.lines(), one.line()),
+                one.house().id(),
+                looked.substituteCount());
   }
 }

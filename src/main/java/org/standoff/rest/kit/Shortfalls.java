@@ -12,6 +12,7 @@ import org.standoff.answers.kit.AskedLine;
 import org.standoff.answers.kit.Availability;
 import org.standoff.answers.kit.AvailabilityAnswer;
 import org.standoff.answers.kit.AvailabilityQuestion;
+import org.standoff.answers.kit.LinesAtHouses;
 import org.standoff.answers.kit.ShortageSubstitutes;
 import org.standoff.answers.kit.Substitute;
 import org.standoff.kit.hold.Shortage;
@@ -38,7 +39,7 @@ class Shortfalls {
 
   /** What is short of a wish, in the order of its lines. */
   List<ShortfallView> of(HoldTold wish, Shortage shortage) {
-    AvailabilityAnswer answer = ask(wish);
+    LinesAtHouses answer = ask(wish);
     Map<Integer, List<Substitute>> instead = substitutes.of(shortage);
     Set<String> open =
         answer.houses().stream()
@@ -57,13 +58,13 @@ class Shortfalls {
   }
 
   /** A microphone that nobody knows is told as what it is: a slip of the pen. */
-  private AvailabilityAnswer ask(HoldTold wish) {
+  private LinesAtHouses ask(HoldTold wish) {
     List<AskedLine> lines =
         wish.lines().stream()
             .map(line -> new AskedLine(line.microphone(), line.quantity(), line.matched()))
             .toList();
     try {
-      return availability.answer(
+      return availability.lineByLine(
           new AvailabilityQuestion(
               null, null, null, lines, wish.from(), wish.to(), asked(wish), 0));
     } catch (UnanswerableQuestion unanswerable) {

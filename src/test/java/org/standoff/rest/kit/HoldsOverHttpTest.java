@@ -234,6 +234,22 @@ class HoldsOverHttpTest {
   }
 
   @Test
+  void howManyUnitsOfAModelAWishMayWantIsNoOtherWhereTheyAreShort() {
+    ObjectNode wish =
+        wish(
+            "r-20",
+            line(house, SINGLE, 50),
+            line(house, SINGLE, 50),
+            line(house, SINGLE, 50),
+            line(house, SINGLE, 50),
+            line(second, SINGLE, 50));
+    Response refused = hold(desk, "k-11", wish);
+    assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(409);
+    assertThat(refused.jsonPath().getList("shortfalls.pointer"))
+        .containsExactly("/lines/0", "/lines/1", "/lines/2", "/lines/3", "/lines/4");
+  }
+
+  @Test
   void whereUnitsAreShortAWishMayWait() {
     Response first = held("r-6");
     ObjectNode same = wish("r-7", line(house, PAIR, 2).put("matched", true));
