@@ -1,5 +1,6 @@
 package org.standoff.kit.house;
 
+import io.quarkus.arc.All;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Collection;
 import java.util.List;
@@ -18,9 +19,11 @@ import org.standoff.kit.Transactions;
 public class Houses {
 
   private final Transactions transactions;
+  private final List<ChangedTerms> listeners;
 
-  Houses(Transactions transactions) {
+  Houses(Transactions transactions, @All List<ChangedTerms> listeners) {
     this.transactions = transactions;
+    this.listeners = listeners;
   }
 
   /** The house of that id, if there is one. */
@@ -51,6 +54,7 @@ public class Houses {
 
   /**
    * Gives a house its terms, and makes it where it is new. The same terms again change nothing.
+   * Holds that stand keep the periods that they were promised; those that wait may move up.
    *
    * @param caller who changes it, for the audit
    * @param wanted the terms; their revision counts for nothing
@@ -72,6 +76,11 @@ public class Houses {
             return new Put<>(known, false);
           }
           HouseTerms now = HouseRows.write(connection, wanted);
+          if (known != null) {
+            for (ChangedTerms listener : listeners) {
+              listener.changed(connection, wanted.id());
+            }
+          }
           return new Put<>(now, known == null);
         });
   }

@@ -11,7 +11,7 @@ public final class FixedHouses extends Houses {
   private final Map<String, HouseTerms> known = new ConcurrentHashMap<>();
 
   public FixedHouses() {
-    super(null);
+    super(null, List.of());
   }
 
   public void put(HouseTerms terms) {

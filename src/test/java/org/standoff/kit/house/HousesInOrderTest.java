@@ -24,7 +24,7 @@ class HousesInOrderTest {
           id ->
               database.change(
                   "insert into house (id, title, zone) values (?, 'Any', 'Europe/Vienna')", id));
-      Houses houses = new Houses(new PlainTransactions(database.pool(1)));
+      Houses houses = new Houses(new PlainTransactions(database.pool(1)), List.of());
       assertThat(houses.list()).extracting(HouseTerms::id).isEqualTo(ids);
       assertThat(houses.named(ids)).extracting(HouseTerms::id).isEqualTo(ids);
     }

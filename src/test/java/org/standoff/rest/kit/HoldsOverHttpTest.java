@@ -262,6 +262,27 @@ class HoldsOverHttpTest {
   }
 
   @Test
+  void whoWaitsMovesUpWhereTheHouseNeedsLessTurnRound() {
+    held("r-22");
+    ObjectNode before = wish("r-23", line(house, PAIR, 2).put("matched", true));
+    before.put("from", "2027-06-10T10:00:00+02:00").put("to", "2027-06-11T08:00:00+02:00");
+    Response waiting = hold(other, "k-13", before.put("second", true));
+    assertThat(waiting.jsonPath().getString("state"))
+        .as("four hours of turn-round reach into the next hire, which begins after two")
+        .isEqualTo("waiting");
+    Response changed =
+        publisher(house)
+            .header("If-Match", "*")
+            .body(
+                "{\"title\": \"Test house\", \"zone\": \"Europe/Vienna\","
+                    + " \"currency\": \"EUR\", \"turn_round_min\": 120}")
+            .put("/v1/houses/" + house);
+    assertThat(changed.statusCode()).as(changed.asString()).isEqualTo(200);
+    assertThat(by(other).get(address(waiting)).jsonPath().getString("state"))
+        .isEqualTo("tentative");
+  }
+
+  @Test
   void aDryRunAnswersAndHoldsNothing() {
     ObjectNode wish = wish("r-8", line(house, PAIR, 2));
     Response dry = by(desk).body(wish.toString()).post("/v1/holds?dry_run=true");
