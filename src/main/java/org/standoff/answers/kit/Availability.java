@@ -20,6 +20,7 @@ import org.standoff.kit.free.FreeKit;
 import org.standoff.kit.free.FreeReport;
 import org.standoff.kit.free.Splits;
 import org.standoff.kit.free.WantedLine;
+import org.standoff.kit.hold.Expiry;
 import org.standoff.kit.house.HouseTerms;
 
 /** Answers what is free, where else, when, for how much, and what could stand in. */
@@ -31,11 +32,13 @@ public class Availability {
   private final AnswerContext context;
   private final AskedHouses askedHouses;
   private final FreeKit freeKit;
+  private final Expiry expiry;
 
-  Availability(AnswerContext context, AskedHouses askedHouses, FreeKit freeKit) {
+  Availability(AnswerContext context, AskedHouses askedHouses, FreeKit freeKit, Expiry expiry) {
     this.context = context;
     this.askedHouses = askedHouses;
     this.freeKit = freeKit;
+    this.expiry = expiry;
   }
 
   /**
@@ -106,6 +109,8 @@ public class Availability {
             ? AvailabilityQuestion.USUAL_SUBSTITUTES
             : asked.substituteCount();
     Substitutes substitutes = new Substitutes(references.catalogue());
+    // what falls may be for those who wait, and not for who asks
+    expiry.settleUnlessBusy();
     FreeReport report =
         freeKit.find(
             lines,

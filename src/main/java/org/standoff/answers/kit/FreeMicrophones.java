@@ -8,6 +8,7 @@ import org.standoff.answers.References;
 import org.standoff.kit.Period;
 import org.standoff.kit.free.AtTheDoor;
 import org.standoff.kit.free.FreeKit;
+import org.standoff.kit.hold.Expiry;
 import org.standoff.kit.house.HouseTerms;
 
 /** Finds which of the microphones that a calculation may choose from are free. */
@@ -15,10 +16,12 @@ import org.standoff.kit.house.HouseTerms;
 public class FreeMicrophones {
   private final AskedHouses askedHouses;
   private final FreeKit freeKit;
+  private final Expiry expiry;
 
-  FreeMicrophones(AskedHouses askedHouses, FreeKit freeKit) {
+  FreeMicrophones(AskedHouses askedHouses, FreeKit freeKit, Expiry expiry) {
     this.askedHouses = askedHouses;
     this.freeKit = freeKit;
+    this.expiry = expiry;
   }
 
   /**
@@ -33,7 +36,10 @@ public class FreeMicrophones {
     Optional<Period> period = AskedPeriods.resolve(references, asked.from(), asked.to(), pointer);
     List<HouseTerms> houses = askedHouses.resolve(references, asked.houses(), pointer + "/houses");
     return period.map(
-        found -> new FreeUnits(freeKit.stock(Optional.of(models), found, lending(houses, found))));
+        found -> {
+          expiry.settleUnlessBusy();
+          return new FreeUnits(freeKit.stock(Optional.of(models), found, lending(houses, found)));
+        });
   }
 
   private static List<HouseTerms> lending(List<HouseTerms> houses, Period period) {

@@ -6,13 +6,19 @@ import static org.standoff.kit.hold.OwnKit.line;
 import static org.standoff.kit.hold.OwnKit.period;
 import static org.standoff.kit.hold.OwnKit.wish;
 
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.time.Duration;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.standoff.fixture.Supposing;
 import org.standoff.kit.Caller;
+import org.standoff.kit.Model;
+import org.standoff.kit.ModelLocks;
+import org.standoff.kit.Sql;
 
 class ExpiryTest {
 
@@ -62,6 +68,46 @@ class ExpiryTest {
             kit.database.rows(
                 "select state from hold where id = ?", row -> row.getString(1), fallen.id()))
         .containsExactly("expired");
+  }
+
+  @Test
+  void whoAsksWhatIsFreeLeavesItToWhoeverLetsFallAlready() throws SQLException {
+    Hold hold = kit.hold(DESK, wish("r", period(5, 9), ONE));
+    kit.clockAt(Duration.ofHours(2));
+    try (Connection another = kit.database.connect()) {
+      Sql.list(another, "select pg_advisory_lock(hashtextextended('what is due', 0))", row -> true);
+      kit.service.expiry.settleUnlessBusy();
+      assertThat(stored(hold)).isEqualTo("tentative");
+    }
+    kit.service.expiry.settleUnlessBusy();
+    assertThat(stored(hold)).isEqualTo("expired");
+  }
+
+  @Test
+  void whoAsksWhatIsFreeDoesNotFailWhereOthersHaveLockedWhatWouldFall() throws SQLException {
+    Hold waiting = secondInLine();
+    try (Connection another = kit.database.connect()) {
+      another.setAutoCommit(false);
+      ModelLocks.take(another, List.of(new Model("quay", "core/a")));
+      kit.service.expiry.settleUnlessBusy();
+      assertThat(stored(waiting)).isEqualTo("waiting");
+    }
+    kit.service.expiry.settleUnlessBusy();
+    assertThat(stored(waiting)).isEqualTo("tentative");
+  }
+
+  /** Waits for a hold that is due. */
+  private Hold secondInLine() {
+    kit.hold(DESK, wish("r", period(5, 9), ONE));
+    Hold waiting = kit.hold(OTHER, OwnKit.second("s", period(5, 9), ONE));
+    kit.clockAt(Duration.ofHours(2));
+    return waiting;
+  }
+
+  private String stored(Hold hold) {
+    return kit.database
+        .rows("select state from hold where id = ?", row -> row.getString(1), hold.id())
+        .get(0);
   }
 
   @Test

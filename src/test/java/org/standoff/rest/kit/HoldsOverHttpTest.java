@@ -14,12 +14,17 @@ import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,6 +34,7 @@ import org.standoff.fixture.Ask;
 import org.standoff.fixture.EmbeddedDatabaseResource;
 import org.standoff.fixture.Kit;
 import org.standoff.fixture.Tokens;
+import org.standoff.kit.Sql;
 
 @QuarkusTest
 @WithTestResource(value = EmbeddedDatabaseResource.class, scope = TestResourceScope.GLOBAL)
@@ -38,6 +44,8 @@ class HoldsOverHttpTest {
   private static final String SINGLE = "boathouse/ldc-multi-1";
   private static final String FROM = "2027-06-11T10:00:00+02:00";
   private static final String TO = "2027-06-14T11:00:00+02:00";
+
+  @Inject DataSource dataSource;
 
   private final String desk = "desk-" + UUID.randomUUID();
   private final String other = "desk-" + UUID.randomUUID();
@@ -280,6 +288,48 @@ class HoldsOverHttpTest {
     assertThat(changed.statusCode()).as(changed.asString()).isEqualTo(200);
     assertThat(by(other).get(address(waiting)).jsonPath().getString("state"))
         .isEqualTo("tentative");
+  }
+
+  @Test
+  void whatWillGoToThoseWhoWaitIsNotFree() {
+    Response first = held("r-24");
+    ObjectNode same = wish("r-25", line(house, PAIR, 2).put("matched", true));
+    assertThat(hold(other, "k-14", same.put("second", true)).statusCode()).isEqualTo(201);
+    makeDue(first);
+    Response availability =
+        given()
+            .queryParam("microphone", PAIR)
+            .queryParam("houses", house)
+            .queryParam("from", FROM)
+            .queryParam("to", TO)
+            .get("/v1/availability");
+    assertThat(availability.jsonPath().getInt("lines[0].houses[0].free_count")).isZero();
+  }
+
+  @Test
+  void whoWaitsMovesUpAlthoughNobodyAsks() {
+    Response first = held("r-26");
+    ObjectNode same = wish("r-27", line(house, PAIR, 2).put("matched", true));
+    Response waiting = hold(other, "k-15", same.put("second", true));
+    makeDue(first);
+    // not over HTTP: whoever reads holds lets fall what is due
+    await().atMost(Duration.ofMinutes(1)).until(() -> state(waiting), "tentative"::equals);
+  }
+
+  private String state(Response made) throws SQLException {
+    try (Connection connection = dataSource.getConnection()) {
+      return Sql.first(
+              connection,
+              "select state from hold where id = ?::uuid",
+              row -> row.getString("state"),
+              made.jsonPath().getString("id"))
+          .orElseThrow();
+    }
+  }
+
+  private static void makeDue(Response made) {
+    Kit.sql(
+        "update hold set expires_at = now() where id = ?::uuid", made.jsonPath().getString("id"));
   }
 
   @Test
