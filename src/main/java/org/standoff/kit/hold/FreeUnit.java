@@ -9,5 +9,6 @@ import java.util.Optional;
  * @param serial its name within its house
  * @param group the matched group that it belongs to
  * @param groupSize how many units the group has that are not retired, free or not
+ * @param dayRateMinor its charge for a day, in minor units of its house's currency
  */
-record FreeUnit(long id, String serial, Optional<String> group, int groupSize) {}
+record FreeUnit(long id, String serial, Optional<String> group, int groupSize, long dayRateMinor) {}

@@ -18,32 +18,40 @@ import org.standoff.kit.Sql;
 /** What of some models is free, read while {@link org.standoff.kit.ModelLocks} are held. */
 final class FreeUnits {
 
-  /** Free is what is available, in no overlapping promise, and not with a desk that is late. */
+  /** Beside being available: in no overlapping promise, and not with a desk that is late. */
   private static final String IS_FREE =
       """
-      u.house = m.house and u.microphone = m.microphone and u.state = 'available'
-        and not exists (select from hold_unit b
+      not exists (select from hold_unit b
             where b.unit = u.id and b.occupies and b.busy && tstzrange(m.busy_from, m.busy_to))
         and not exists (select from overdue_unit late where late.unit = u.id)
       """;
 
+  /** In order before they are looked at, so that no more are looked at than are wanted. */
   private static final String SINGLES =
       """
-      select m.house, m.microphone, u.id, u.serial
+      select m.house, m.microphone, u.id, u.serial, u.day_rate_minor
       from unnest(?, ?, ?, ?, ?) as m (house, microphone, busy_from, busy_to, most),
-      lateral (select u.id, u.serial from unit u
-          where u.matched_group is null and %s limit m.most) as u
+      lateral (select u.id, u.serial, u.day_rate_minor
+          from (select id, serial, day_rate_minor from unit
+                where house = m.house and microphone = m.microphone and state = 'available'
+                  and matched_group is null
+                order by day_rate_minor, serial) as u
+          where %s
+          order by u.day_rate_minor, u.serial
+          limit m.most) as u
       """
           .formatted(IS_FREE);
 
   private static final String GROUPED =
       """
-      select m.house, m.microphone, u.id, u.serial, u.matched_group,
+      select m.house, m.microphone, u.id, u.serial, u.matched_group, u.day_rate_minor,
           (select count(*) from unit g
            where g.house = u.house and g.matched_group = u.matched_group
              and g.state <> 'retired') as group_size
       from unnest(?, ?, ?, ?) as m (house, microphone, busy_from, busy_to)
-      join unit u on u.matched_group is not null and %s
+      join shelf s on s.house = m.house and s.microphone = m.microphone and s.group_counts <> '{}'
+      join unit u on u.house = m.house and u.microphone = m.microphone and u.state = 'available'
+          and u.matched_group is not null and %s
       order by u.matched_group, u.serial
       """
           .formatted(IS_FREE);
@@ -51,12 +59,12 @@ final class FreeUnits {
   private FreeUnits() {}
 
   /**
-   * A choice of units for each model of the lines: as many single units as they want together, and
-   * all groups where those might be wanted.
+   * For each model of the lines as many single units as they want together, the cheapest first, and
+   * the members of groups.
    *
    * @param busy when a unit that they take is busy, by house
    */
-  static Map<Model, UnitChoice> of(
+  static Map<Model, List<FreeUnit>> of(
       Connection connection, List<WantedLine> lines, Map<String, Period> busy) throws SQLException {
     Map<Model, Integer> unmatched = new TreeMap<>();
     for (WantedLine line : lines) {
@@ -71,32 +79,20 @@ final class FreeUnits {
             SINGLES,
             row -> Map.entry(model(row), unit(row, Optional.empty(), 1)),
             values(unmatched.keySet(), busy, (Object) unmatched.values().toArray(Integer[]::new))));
-    List<Model> wantGroups =
-        unmatched.keySet().stream()
-            .filter(
-                model ->
-                    found.getOrDefault(model, List.of()).size() < unmatched.getOrDefault(model, 0)
-                        || lines.stream()
-                            .anyMatch(line -> line.matched() && line.model().equals(model)))
-            .toList();
-    if (!wantGroups.isEmpty()) {
-      add(
-          found,
-          Sql.list(
-              connection,
-              GROUPED,
-              row ->
-                  Map.entry(
-                      model(row),
-                      unit(
-                          row,
-                          Optional.of(row.getString("matched_group")),
-                          row.getInt("group_size"))),
-              values(wantGroups, busy)));
-    }
-    Map<Model, UnitChoice> choices = new HashMap<>();
-    found.forEach((model, units) -> choices.put(model, new UnitChoice(units)));
-    return choices;
+    add(
+        found,
+        Sql.list(
+            connection,
+            GROUPED,
+            row ->
+                Map.entry(
+                    model(row),
+                    unit(
+                        row,
+                        Optional.of(row.getString("matched_group")),
+                        row.getInt("group_size"))),
+            values(unmatched.keySet(), busy)));
+    return found;
   }
 
   private static void add(Map<Model, List<FreeUnit>> found, List<Map.Entry<Model, FreeUnit>> more) {
@@ -111,7 +107,12 @@ final class FreeUnits {
 
   private static FreeUnit unit(ResultSet row, Optional<String> group, int groupSize)
       throws SQLException {
-    return new FreeUnit(row.getLong("id"), row.getString("serial"), group, groupSize);
+    return new FreeUnit(
+        row.getLong("id"),
+        row.getString("serial"),
+        group,
+        groupSize,
+        row.getLong("day_rate_minor"));
   }
 
   private static Object[] values(

@@ -3,6 +3,7 @@ package org.standoff.kit.hold;
 import java.time.Instant;
 import java.util.Optional;
 import org.standoff.kit.Period;
+import org.standoff.kit.house.Charge;
 import org.standoff.kit.house.HouseTerms;
 
 /**
@@ -33,6 +34,11 @@ public final class Handover {
    */
   public Period busy(Period lent) {
     return new Period(lent.from(), opening(lent.to()).plus(terms.turnRound()));
+  }
+
+  /** What a unit of a day's rate costs for a period, in minor units of the house's currency. */
+  long chargeMinor(long dayRateMinor, Period lent) {
+    return Charge.minor(terms, dayRateMinor, lent);
   }
 
   /** From when a unit that is checked in now can be lent again. */

@@ -24,12 +24,7 @@ class Handovers {
     this.houses = houses;
   }
 
-  /** When units of the lines' houses are busy that are lent for a period. */
-  Map<String, Period> busy(List<WantedLine> lines, Period lent) {
-    return busy(of(lines), lent);
-  }
-
-  /** The same for houses that are known already. */
+  /** When units of houses are busy that are lent for a period. */
   static Map<String, Period> busy(Map<String, Handover> houses, Period lent) {
     return houses.entrySet().stream()
         .collect(Collectors.toMap(Map.Entry::getKey, house -> house.getValue().busy(lent)));

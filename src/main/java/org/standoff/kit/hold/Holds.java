@@ -99,7 +99,7 @@ public class Holds {
     Map<String, Handover> houses = handovers.forWish(wish.lines(), wish.period());
     refuseKnownReference(connection, caller.subject(), wish.reference());
     ModelLocks.take(connection, wish.lines().stream().map(WantedLine::model).toList());
-    Promise promise = Promise.seek(connection, wish.lines(), Handovers.busy(houses, wish.period()));
+    Promise promise = Promise.seek(connection, wish.lines(), houses, wish.period());
     boolean waits = !promise.isWhole();
     if (waits && !(wish.second() && wish.period().from().isAfter(now))) {
       throw new Shortage(wish.period(), wish.lines(), promise.shortfalls());

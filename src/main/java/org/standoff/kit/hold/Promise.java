@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -28,29 +29,41 @@ record Promise(List<List<PromisedUnit>> units, List<Shortfall> shortfalls) {
    */
   record PromisedUnit(long id, HeldUnit held) {}
 
-  /** Looks for units, while the locks of the models are held. */
-  static Promise seek(Connection connection, List<WantedLine> lines, Map<String, Period> busy)
+  /**
+   * Looks for units, while the locks of the models are held. Lines of one model share what is
+   * there, as they do where availability is told.
+   *
+   * @param houses of the lines
+   */
+  static Promise seek(
+      Connection connection, List<WantedLine> lines, Map<String, Handover> houses, Period lent)
       throws SQLException {
-    Map<Model, UnitChoice> free = FreeUnits.of(connection, lines, busy);
-    List<List<PromisedUnit>> units = new ArrayList<>();
-    lines.forEach(line -> units.add(List.of()));
-    List<Shortfall> shortfalls = new ArrayList<>();
-    // matched lines first, or another line might take their group
-    for (boolean matched : List.of(true, false)) {
-      for (int line = 0; line < lines.size(); line++) {
-        WantedLine wanted = lines.get(line);
-        if (wanted.matched() == matched) {
-          UnitChoice choice = free.getOrDefault(wanted.model(), new UnitChoice(List.of()));
-          Period time = Objects.requireNonNull(busy.get(wanted.house()));
-          Optional<List<FreeUnit>> taken = choice.take(wanted);
-          if (taken.isPresent()) {
-            units.set(line, taken.get().stream().map(unit -> promised(unit, time)).toList());
-          } else {
-            shortfalls.add(new Shortfall(line, wanted, choice.most(wanted)));
-          }
-        }
-      }
+    Map<String, Period> busy = Handovers.busy(houses, lent);
+    Map<Model, List<FreeUnit>> free = FreeUnits.of(connection, lines, busy);
+    Map<Model, List<Integer>> places = new LinkedHashMap<>();
+    for (int line = 0; line < lines.size(); line++) {
+      places.computeIfAbsent(lines.get(line).model(), model -> new ArrayList<>()).add(line);
     }
+    List<List<PromisedUnit>> units = new ArrayList<>(Collections.nCopies(lines.size(), List.of()));
+    List<Shortfall> shortfalls = new ArrayList<>();
+    places.forEach(
+        (model, ofModel) -> {
+          Handover house = Objects.requireNonNull(houses.get(model.house()));
+          Period time = Objects.requireNonNull(busy.get(model.house()));
+          UnitChoice choice =
+              new UnitChoice(
+                  free.getOrDefault(model, List.of()), rate -> house.chargeMinor(rate, lent));
+          List<List<FreeUnit>> served = choice.serve(ofModel.stream().map(lines::get).toList());
+          for (int i = 0; i < served.size(); i++) {
+            int line = ofModel.get(i);
+            WantedLine wanted = lines.get(line);
+            if (served.get(i).size() == wanted.quantity()) {
+              units.set(line, served.get(i).stream().map(unit -> promised(unit, time)).toList());
+            } else {
+              shortfalls.add(new Shortfall(line, wanted, served.get(i).size()));
+            }
+          }
+        });
     shortfalls.sort(Comparator.comparingInt(Shortfall::line));
     return new Promise(units, shortfalls);
   }

@@ -59,7 +59,7 @@ public class SecondHolds {
 
   private Promise seek(Connection connection, Hold hold) throws SQLException {
     List<WantedLine> lines = hold.lines().stream().map(HeldLine::wanted).toList();
-    return Promise.seek(connection, lines, handovers.busy(lines, hold.period()));
+    return Promise.seek(connection, lines, handovers.of(lines), hold.period());
   }
 
   private static List<Hold> waitingFor(Connection connection, Collection<Model> freed)

@@ -1,108 +1,104 @@
 package org.standoff.kit.hold;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.LongUnaryOperator;
+import org.standoff.kit.stock.Bundle;
+import org.standoff.kit.stock.CheapestUnits;
 
 /**
- * Which units of one model a line takes. A matched group leaves whole or not at all: a matched line
- * takes one group of just its quantity; any other takes single units first, and whole groups only
- * for what is left over.
+ * Which units of one model the lines of a hold take. A matched group leaves whole or not at all: a
+ * matched line takes the cheapest group of just its quantity; the others together take what costs
+ * least of the rest, so that a group may leave for two of them.
  */
 final class UnitChoice {
 
+  private final LongUnaryOperator chargeOfRate;
+  private final Map<Long, Long> charges = new HashMap<>();
   private final List<FreeUnit> singles = new ArrayList<>();
-  private final Map<String, List<FreeUnit>> groups = new TreeMap<>();
+  private final List<Bundle<FreeUnit>> groups;
 
   /**
-   * @param free units of the model that are free, in the order in which they should leave
+   * @param free units of the model that are free, in the order in which they should leave among
+   *     equals
+   * @param chargeOfRate what a unit of a day's rate costs for the period
    */
-  UnitChoice(Collection<FreeUnit> free) {
+  UnitChoice(Collection<FreeUnit> free, LongUnaryOperator chargeOfRate) {
+    this.chargeOfRate = chargeOfRate;
+    Map<String, List<FreeUnit>> members = new TreeMap<>();
     for (FreeUnit unit : free) {
       unit.group()
           .ifPresentOrElse(
-              group -> groups.computeIfAbsent(group, any -> new ArrayList<>()).add(unit),
+              group -> members.computeIfAbsent(group, any -> new ArrayList<>()).add(unit),
               () -> singles.add(unit));
     }
-    groups.values().removeIf(members -> members.size() < members.get(0).groupSize());
-  }
-
-  /** Takes what a line wants, so that no later line gets it; nothing where it can't be met. */
-  Optional<List<FreeUnit>> take(WantedLine line) {
-    return line.matched() ? takeGroup(line.quantity()) : takeAny(line.quantity());
-  }
-
-  /** Most units that a line of this kind could take, up to what it wants. */
-  int most(WantedLine line) {
-    if (line.matched()) {
-      return groups.values().stream().anyMatch(group -> group.size() == line.quantity())
-          ? line.quantity()
-          : 0;
-    }
-    for (int count = line.quantity(); count > 0; count--) {
-      if (inGroups(count).isPresent()) {
-        return count;
-      }
-    }
-    return 0;
-  }
-
-  private Optional<List<FreeUnit>> takeGroup(int quantity) {
-    Optional<String> fitting =
-        groups.entrySet().stream()
-            .filter(group -> group.getValue().size() == quantity)
-            .map(Map.Entry::getKey)
-            .findFirst();
-    return fitting.map(groups::remove);
-  }
-
-  private Optional<List<FreeUnit>> takeAny(int quantity) {
-    return inGroups(quantity)
-        .map(
-            names -> {
-              List<FreeUnit> taken = new ArrayList<>();
-              names.forEach(name -> taken.addAll(groups.remove(name)));
-              List<FreeUnit> alone = singles.subList(0, quantity - taken.size());
-              taken.addAll(alone);
-              alone.clear();
-              return taken;
-            });
+    this.groups =
+        new ArrayList<>(
+            members.values().stream()
+                .filter(group -> group.size() == group.get(0).groupSize())
+                .map(group -> Bundle.of(group, this::charge))
+                .sorted(
+                    Comparator.<Bundle<FreeUnit>>comparingInt(Bundle::size)
+                        .thenComparingLong(Bundle::chargeMinor))
+                .toList());
   }
 
   /**
-   * The groups to take with single units so that it makes the count: those with the fewest units
-   * together, because a group that stays is worth more than single units that stay.
+   * Units for lines of the model.
+   *
+   * @return for each line its units, or the most that it could have, which for a matched one is
+   *     none; a line before another is served first
    */
-  private Optional<List<String>> inGroups(int count) {
-    int least = Math.max(0, count - singles.size());
-    List<String> names = List.copyOf(groups.keySet());
-    // sums[i] holds what the first i groups can make
-    List<BitSet> sums = new ArrayList<>();
-    BitSet none = new BitSet(count + 1);
-    none.set(0);
-    sums.add(none);
-    for (String name : names) {
-      BitSet before = sums.get(sums.size() - 1);
-      BitSet after = (BitSet) before.clone();
-      int size = groups.getOrDefault(name, List.of()).size();
-      before.stream().filter(sum -> sum + size <= count).forEach(sum -> after.set(sum + size));
-      sums.add(after);
-    }
-    int sum = sums.get(names.size()).nextSetBit(least);
-    if (sum < 0) {
-      return Optional.empty();
-    }
-    List<String> chosen = new ArrayList<>();
-    for (int i = names.size(); i > 0; i--) {
-      if (!sums.get(i - 1).get(sum)) {
-        chosen.add(names.get(i - 1));
-        sum -= groups.getOrDefault(names.get(i - 1), List.of()).size();
+  List<List<FreeUnit>> serve(List<WantedLine> lines) {
+    List<List<FreeUnit>> served = new ArrayList<>(Collections.nCopies(lines.size(), List.of()));
+    int demand = 0;
+    // matched lines first, or another line might take their group
+    for (int line = 0; line < lines.size(); line++) {
+      WantedLine wanted = lines.get(line);
+      if (wanted.matched()) {
+        served.set(line, takeGroup(wanted.quantity()));
+      } else {
+        demand += wanted.quantity();
       }
     }
-    return Optional.of(chosen);
+    Iterator<FreeUnit> chosen = cheapest(demand).iterator();
+    for (int line = 0; line < lines.size(); line++) {
+      WantedLine wanted = lines.get(line);
+      if (!wanted.matched()) {
+        List<FreeUnit> units = new ArrayList<>();
+        while (units.size() < wanted.quantity() && chosen.hasNext()) {
+          units.add(chosen.next());
+        }
+        served.set(line, units);
+      }
+    }
+    return served;
+  }
+
+  private long charge(FreeUnit unit) {
+    return charges.computeIfAbsent(unit.dayRateMinor(), chargeOfRate::applyAsLong);
+  }
+
+  private List<FreeUnit> takeGroup(int quantity) {
+    Optional<Bundle<FreeUnit>> fitting =
+        groups.stream().filter(group -> group.size() == quantity).findFirst();
+    fitting.ifPresent(groups::remove);
+    return fitting.map(Bundle::units).orElse(List.of());
+  }
+
+  /** As many units as there are up to a count, groups whole, for the least charge. */
+  private List<FreeUnit> cheapest(int count) {
+    CheapestUnits<FreeUnit> units = new CheapestUnits<>(singles, groups, this::charge, count);
+    return units.units(units.most()).stream()
+        .sorted(Comparator.comparingLong(this::charge))
+        .toList();
   }
 }

@@ -18,7 +18,13 @@ import org.standoff.kit.hold.WantedLine;
  * @param quantity how many; 1 where left out
  * @param matched whether they must be one matched group; false where left out
  */
-@Schema(name = "HoldLineTold", description = "Units of one model at one house that are wanted")
+@Schema(
+    name = "HoldLineTold",
+    description =
+        "Units of one model at one house that are wanted. The hold takes those that cost least for"
+            + " its period, as availability quotes them; among equals single units before those of"
+            + " groups, then the first by serial number or name of the group. Lines of one model at"
+            + " one house share what there is, a group too")
 public record HoldLineTold(
     @Schema(description = "Id of the house that lends them", examples = HoldExamples.HOUSE)
         @NotNull

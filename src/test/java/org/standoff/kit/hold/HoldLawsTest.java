@@ -117,7 +117,10 @@ class HoldLawsTest {
   private void units(String house, String microphone, int count, String group) {
     Optional<String> matched = Optional.of(group).filter(name -> !name.isEmpty());
     for (String serial : kit.units(house, microphone, count, matched)) {
-      model.units.put(serial, new TickModel.Unit(new Model(house, microphone), serial, group));
+      long rate = 1000 + 500 * random.nextInt(3);
+      kit.database.change("update unit set day_rate_minor = ? where serial = ?", rate, serial);
+      model.units.put(
+          serial, new TickModel.Unit(new Model(house, microphone), serial, rate, group));
     }
   }
 
@@ -155,6 +158,9 @@ class HoldLawsTest {
       for (String microphone : List.of("core/a", "core/b")) {
         if (random.nextInt(3) == 0) {
           lines.add(new WantedLine(house, microphone, 1 + random.nextInt(4), false));
+        }
+        if (random.nextInt(6) == 0) {
+          lines.add(new WantedLine(house, microphone, 1 + random.nextInt(3), false));
         }
       }
       if (random.nextInt(3) == 0) {

@@ -5,9 +5,11 @@ import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.Predicate;
@@ -42,12 +44,14 @@ final class TickModel {
   static final class Unit {
     final Model model;
     final String serial;
+    final long dayRateMinor;
     String group;
     String state = "available";
 
-    Unit(Model model, String serial, String group) {
+    Unit(Model model, String serial, long dayRateMinor, String group) {
       this.model = model;
       this.serial = serial;
+      this.dayRateMinor = dayRateMinor;
       this.group = group;
     }
 
@@ -58,7 +62,7 @@ final class TickModel {
           model.microphone(),
           group.isEmpty() ? null : group,
           UnitState.of(state).orElseThrow(),
-          1000,
+          dayRateMinor,
           "");
     }
   }
@@ -188,10 +192,10 @@ final class TickModel {
     return true;
   }
 
-  /** Free units of a model by group; those of broken groups left out; single ones under "". */
-  private Map<String, Integer> free(Model model, int from, int busyTo) {
-    Map<String, Integer> counts = new TreeMap<>();
-    counts.put("", 0);
+  /** Rates of free units by group; those of broken groups left out; single ones under "". */
+  private Map<String, List<Long>> free(Model model, int from, int busyTo) {
+    Map<String, List<Long>> rates = new TreeMap<>();
+    rates.put("", new ArrayList<>());
     for (Unit unit : units.values()) {
       if (unit.model.equals(model) && isFree(unit, from, busyTo)) {
         boolean whole =
@@ -204,56 +208,95 @@ final class TickModel {
                                 && !other.state.equals("retired"))
                     .allMatch(other -> isFree(other, from, busyTo));
         if (whole) {
-          counts.merge(unit.group, 1, Integer::sum);
+          rates.computeIfAbsent(unit.group, any -> new ArrayList<>()).add(unit.dayRateMinor);
         }
       }
     }
-    return counts;
+    return rates;
   }
 
   /**
-   * Most units that a line could have, up to what it wants, by trying every set of groups; a
-   * matched line beside it has its group already.
+   * What each line could have, in the order of the lines: matched ones are served first, the others
+   * of a model share the rest of it.
    */
-  int most(WantedLine line, boolean besideMatched, int matchedQuantity, int from, int to) {
-    Map<String, Integer> free = free(line.model(), from, busyTo(line.house(), to));
-    int singles = free.remove("");
-    List<Integer> groups = new ArrayList<>(free.values());
-    if (besideMatched) {
-      groups.remove((Integer) matchedQuantity);
-    }
-    if (line.matched()) {
-      return groups.contains(line.quantity()) ? line.quantity() : 0;
-    }
-    int best = 0;
-    for (int set = 0; set < 1 << groups.size(); set++) {
-      int sum = 0;
-      for (int i = 0; i < groups.size(); i++) {
-        sum += (set >> i & 1) * groups.get(i);
+  List<Integer> most(List<WantedLine> lines, int from, int to) {
+    Integer[] most = new Integer[lines.size()];
+    for (Model shared : lines.stream().map(WantedLine::model).distinct().toList()) {
+      Choice choice = new Choice(shared, from, busyTo(shared.house(), to));
+      List<Integer> loose = new ArrayList<>();
+      int demand = 0;
+      for (int line = 0; line < most.length; line++) {
+        WantedLine wanted = lines.get(line);
+        if (wanted.model().equals(shared) && wanted.matched()) {
+          most[line] = choice.takeGroup(wanted.quantity()) ? wanted.quantity() : 0;
+        } else if (wanted.model().equals(shared)) {
+          loose.add(line);
+          demand += wanted.quantity();
+        }
       }
-      if (sum <= line.quantity()) {
-        best = Math.max(best, Math.min(line.quantity(), sum + singles));
+      int left = demand;
+      while (choice.cheapest(left) < 0) {
+        left--;
+      }
+      for (int line : loose) {
+        most[line] = Math.min(lines.get(line).quantity(), left);
+        left -= most[line];
       }
     }
-    return best;
+    return List.of(most);
   }
 
-  /** What each line could have, in the order of the lines, matched ones served first. */
-  List<Integer> most(List<WantedLine> lines, int from, int to) {
-    return lines.stream()
-        .map(
-            line -> {
-              int beside =
-                  line.matched()
-                      ? 0
-                      : lines.stream()
-                          .filter(other -> other.matched() && other.model().equals(line.model()))
-                          .mapToInt(WantedLine::quantity)
-                          .findFirst()
-                          .orElse(0);
-              return most(line, beside > 0, beside, from, to);
-            })
-        .toList();
+  /** What can be taken of a model, found by trying every set of groups. */
+  private final class Choice {
+    private final List<Long> singles = new ArrayList<>();
+    private final List<List<Long>> groups = new ArrayList<>();
+    private long takenRates;
+
+    Choice(Model model, int from, int busyTo) {
+      Map<String, List<Long>> free = free(model, from, busyTo);
+      singles.addAll(free.remove(""));
+      singles.sort(Comparator.naturalOrder());
+      groups.addAll(free.values());
+    }
+
+    /** The cheapest of that size. */
+    boolean takeGroup(int size) {
+      Optional<List<Long>> cheapest =
+          groups.stream()
+              .filter(group -> group.size() == size)
+              .min(Comparator.comparingLong(TickModel::sum));
+      cheapest.ifPresent(
+          group -> {
+            groups.remove(group);
+            takenRates += sum(group);
+          });
+      return cheapest.isPresent();
+    }
+
+    /** Rates of all that was taken and of just so many units more; −1 where they can't be had. */
+    long cheapest(int count) {
+      long best = -1;
+      for (int set = 0; set < 1 << groups.size(); set++) {
+        int size = 0;
+        long rates = takenRates;
+        for (int i = 0; i < groups.size(); i++) {
+          if ((set >> i & 1) == 1) {
+            size += groups.get(i).size();
+            rates += sum(groups.get(i));
+          }
+        }
+        int single = count - size;
+        if (single >= 0 && single <= singles.size()) {
+          rates += sum(singles.subList(0, single));
+          best = best < 0 ? rates : Math.min(best, rates);
+        }
+      }
+      return best;
+    }
+  }
+
+  private static long sum(List<Long> rates) {
+    return rates.stream().mapToLong(Long::longValue).sum();
   }
 
   boolean isPossible(List<WantedLine> lines, int from, int to) {
@@ -281,6 +324,7 @@ final class TickModel {
         }
       }
     }
+    refuseDearUnits(hold, answer);
     for (HeldLine line : answer.lines()) {
       for (HeldUnit chosen : line.units()) {
         hold.pieces.add(
@@ -292,6 +336,30 @@ final class TickModel {
       }
     }
     refuseBrokenGroups(hold);
+  }
+
+  private void refuseDearUnits(Held hold, Hold answer) {
+    for (Model shared : answer.models()) {
+      Choice choice = new Choice(shared, hold.from, busyTo(shared.house(), hold.to));
+      int loose = 0;
+      long rates = 0;
+      for (HeldLine line : answer.lines()) {
+        WantedLine wanted = line.wanted();
+        if (wanted.model().equals(shared)) {
+          if (wanted.matched()) {
+            choice.takeGroup(wanted.quantity());
+          } else {
+            loose += wanted.quantity();
+          }
+          for (HeldUnit unit : line.units()) {
+            rates += units.get(unit.serial()).dayRateMinor;
+          }
+        }
+      }
+      if (rates != choice.cheapest(loose)) {
+        throw new AssertionError("dearer than it need be: " + answer.lines());
+      }
+    }
   }
 
   private void refuseBrokenGroups(Held hold) {

@@ -7,70 +7,131 @@ import static org.standoff.kit.hold.OwnKit.matched;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class UnitChoiceTest {
 
-  /** So many single units, and whole groups of these sizes. */
-  private static UnitChoice of(int singles, int... groupSizes) {
-    List<FreeUnit> units = new ArrayList<>();
-    for (int i = 0; i < singles; i++) {
-      units.add(new FreeUnit(units.size(), "single", Optional.empty(), 1));
-    }
-    for (int group = 0; group < groupSizes.length; group++) {
-      for (int i = 0; i < groupSizes[group]; i++) {
-        units.add(
-            new FreeUnit(units.size(), "grouped", Optional.of("g" + group), groupSizes[group]));
-      }
-    }
-    return new UnitChoice(units);
+  private static final long RATE = 1000;
+
+  private final List<FreeUnit> free = new ArrayList<>();
+
+  private UnitChoiceTest single(String serial, long rate) {
+    free.add(new FreeUnit(free.size(), serial, Optional.empty(), 1, rate));
+    return this;
   }
 
-  private static List<String> taken(UnitChoice choice, int quantity) {
-    return choice
-        .take(line("quay", "core/a", quantity))
-        .map(units -> units.stream().map(FreeUnit::serial).sorted().toList())
-        .orElse(List.of());
+  private UnitChoiceTest group(String name, long... rates) {
+    for (long rate : rates) {
+      free.add(new FreeUnit(free.size(), name, Optional.of(name), rates.length, rate));
+    }
+    return this;
+  }
+
+  /** So many single units, and whole groups of these sizes, all at one rate. */
+  private UnitChoiceTest have(int singles, int... groupSizes) {
+    IntStream.range(0, singles).forEach(any -> single("single", RATE));
+    for (int i = 0; i < groupSizes.length; i++) {
+      group("g" + i, IntStream.range(0, groupSizes[i]).mapToLong(any -> RATE).toArray());
+    }
+    return this;
+  }
+
+  private List<List<String>> served(WantedLine... lines) {
+    return new UnitChoice(free, rate -> 3 * rate)
+        .serve(List.of(lines)).stream()
+            .map(units -> units.stream().map(FreeUnit::serial).sorted().toList())
+            .toList();
+  }
+
+  private List<String> taken(int quantity) {
+    return served(loose(quantity)).get(0);
+  }
+
+  private List<Integer> counts(int... quantities) {
+    return served(
+            IntStream.of(quantities).mapToObj(UnitChoiceTest::loose).toArray(WantedLine[]::new))
+        .stream()
+        .map(List::size)
+        .toList();
+  }
+
+  private static WantedLine loose(int quantity) {
+    return line("quay", "core/a", quantity);
   }
 
   @Test
-  void singleUnitsLeaveBeforeGroups() {
-    assertThat(taken(of(3, 2), 3)).containsExactly("single", "single", "single");
+  void singleUnitsLeaveBeforeGroupsThatCostTheSame() {
+    assertThat(have(3, 2).taken(3)).containsExactly("single", "single", "single");
+  }
+
+  @Test
+  void theCheapestLeaveFirstAndAmongEqualsTheFirstInTheirOrder() {
+    single("dear", 5000).single("a", 1000).single("b", 1000);
+    free.sort((one, other) -> Long.compare(one.dayRateMinor(), other.dayRateMinor()));
+    assertThat(taken(1)).containsExactly("a");
+    assertThat(taken(2)).containsExactly("a", "b");
+  }
+
+  @Test
+  void aGroupThatIsCheaperThanSingleUnitsLeavesBeforeThem() {
+    assertThat(single("one", 5000).single("two", 5000).group("pair", 1000, 1000).taken(2))
+        .containsExactly("pair", "pair");
+    assertThat(taken(3)).containsExactly("one", "pair", "pair");
+  }
+
+  @Test
+  void aMatchedLineTakesTheCheapestGroupOfItsSize() {
+    group("a", 3000, 3000).group("b", 1000, 2000);
+    assertThat(served(matched("quay", "core/a", 2))).containsExactly(List.of("b", "b"));
   }
 
   @Test
   void theFewestGroupedUnitsMakeUpWhatSingleOnesLack() {
-    assertThat(taken(of(1, 4, 2), 3)).containsExactly("grouped", "grouped", "single");
-    assertThat(taken(of(2, 3), 4))
-        .as("one single stays, because the group cannot be broken")
-        .containsExactly("grouped", "grouped", "grouped", "single");
+    assertThat(have(1, 4, 2).taken(3)).containsExactly("g1", "g1", "single");
   }
 
   @Test
-  void whatOnlyABrokenGroupCouldMakeIsRefused() {
-    assertThat(taken(of(0, 2, 2), 3)).isEmpty();
-    assertThat(of(0, 2, 2).most(line("quay", "core/a", 3))).isEqualTo(2);
+  void aSingleUnitStaysWhereTheGroupCannotBeBroken() {
+    assertThat(have(2, 3).taken(4)).containsExactly("g0", "g0", "g0", "single");
+  }
+
+  @Test
+  void whatOnlyABrokenGroupCouldMakeIsShort() {
+    assertThat(have(0, 2, 2).taken(3)).hasSize(2);
   }
 
   @Test
   void aGroupOfWhichAMemberIsAwayIsNone() {
-    UnitChoice half = new UnitChoice(List.of(new FreeUnit(1, "grouped", Optional.of("g"), 2)));
-    assertThat(taken(half, 1)).isEmpty();
-    assertThat(half.most(matched("quay", "core/a", 2))).isZero();
+    free.add(new FreeUnit(1, "grouped", Optional.of("g"), 2, RATE));
+    assertThat(served(loose(1), matched("quay", "core/a", 2)))
+        .containsExactly(List.of(), List.of());
   }
 
   @Test
-  void aMatchedLineWantsAGroupOfItsVerySize() {
-    assertThat(of(5, 3).take(matched("quay", "core/a", 2))).isEmpty();
-    assertThat(of(5, 3, 2).take(matched("quay", "core/a", 2)))
-        .hasValueSatisfying(units -> assertThat(units).hasSize(2));
+  void aMatchedLineWantsAGroupOfItsVerySizeAndHasItBeforeOthers() {
+    have(5, 3, 2);
+    WantedLine four = loose(4);
+    WantedLine pair = matched("quay", "core/a", 2);
+    assertThat(served(four, pair, pair))
+        .containsExactly(
+            Stream.generate(() -> "single").limit(4).toList(), List.of("g1", "g1"), List.of());
   }
 
   @Test
-  void whatOneLineTookTheNextDoesNotGet() {
-    UnitChoice choice = of(2, 2);
-    assertThat(taken(choice, 1)).hasSize(1);
-    assertThat(taken(choice, 3)).hasSize(3);
-    assertThat(taken(choice, 1)).isEmpty();
+  void linesOfOneModelShareAGroup() {
+    assertThat(have(0, 4).counts(2, 2)).containsExactly(2, 2);
+    assertThat(counts(2, 1)).as("it can't be broken").containsExactly(0, 0);
+  }
+
+  @Test
+  void noLineTakesWhatWouldLeaveAnotherShort() {
+    assertThat(have(0, 3, 3, 2, 2, 2).counts(6, 3, 3)).containsExactly(6, 3, 3);
+  }
+
+  @Test
+  void whatIsTooLittleForAllGoesToTheFirst() {
+    assertThat(have(2, 2).counts(1, 3, 1)).containsExactly(1, 3, 0);
   }
 }
