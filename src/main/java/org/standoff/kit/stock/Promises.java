@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.UUID;
 import org.standoff.kit.Sql;
 
-/** Finds the holds that have units which would be taken away. */
+/** What holds have of units that are about to change. */
 final class Promises {
 
   private Promises() {}
@@ -43,5 +43,24 @@ final class Promises {
     if (!promises.isEmpty()) {
       throw new UnitsUnderHold(promises);
     }
+  }
+
+  /**
+   * Lets the time in which returned units are turned round follow them to the microphone that they
+   * have become; those that are promised don't become another.
+   *
+   * @param units a query of the column {@code id}: the units, as they are now
+   */
+  static void follow(Connection connection, String units, Object... values) throws SQLException {
+    Sql.change(
+        connection,
+        """
+        update hold_unit b set microphone = u.microphone
+        from (%s) as changed join unit u on u.id = changed.id
+        where b.unit = u.id and b.microphone <> u.microphone
+          and b.occupies and b.in_at is not null and upper(b.busy) > kit_now()
+        """
+            .formatted(units),
+        values);
   }
 }

@@ -140,6 +140,9 @@ public class Stock {
     }
     unit.take(wanted);
     unit.persistAndFlush();
+    if (!before.equals(after)) {
+      Promises.follow(connection, THIS_UNIT, unit.id);
+    }
     HouseLock.count(connection, unit.house);
     if (!stays) {
       for (FreedUnits listener : freed) {

@@ -55,11 +55,11 @@ public class WholeKit {
       where told.serial is not null or unit.state <> 'retired'
       """;
 
+  private static final String RENAMED =
+      "select id, serial from difference where way = 'CHANGED' and new_microphone <> microphone";
+
   private static final String TAKEN =
-      """
-      select id, serial from difference
-      where way = 'RETIRED' or way = 'CHANGED' and new_microphone <> microphone\
-      """;
+      RENAMED + " union all select id, serial from difference where way = 'RETIRED'";
 
   private static final String TOUCHED =
       """
@@ -155,6 +155,7 @@ public class WholeKit {
     }
     if (changes && !dryRun) {
       Sql.change(connection, CHANGE);
+      Promises.follow(connection, RENAMED);
       Sql.change(connection, ADD, house);
       HouseLock.count(connection, house);
       for (FreedUnits listener : freed) {
