@@ -26,7 +26,7 @@ import org.standoff.kit.Sql;
 public class HouseSteps {
 
   private static final String NOT_AFTER_ALL =
-      "Only a confirmed hold can be collected, and each unit once.";
+      "Only a confirmed hold can be collected, each unit once, and none while it is in repair.";
   private static final String NOTHING_BACK =
       "Nothing of this hold is out here, so nothing comes back. What nobody collected is let go by a"
           + " check-in once the hold is over, or when its desk releases it.";
@@ -46,10 +46,10 @@ public class HouseSteps {
   }
 
   /**
-   * Hands over all units of the caller's house that are not out yet. Collected early, they are busy
-   * from now on.
+   * Hands over all units of the caller's house that are not out yet, but for those in repair, which
+   * can follow once they are mended. Collected early, they are busy from now on.
    *
-   * @throws StepRefused where it is not confirmed, over, or all is out
+   * @throws StepRefused where it is not confirmed, over, or all is out or in repair
    * @throws UnitsTaken where a unit is not there yet: with another desk, or being turned round
    */
   public Hold checkOut(Caller caller, UUID id, Precondition supposed) {
@@ -68,9 +68,10 @@ public class HouseSteps {
               Sql.change(
                   connection,
                   """
-                  update hold_unit
+                  update hold_unit b
                   set out_at = ?, busy = tstzrange(least(lower(busy), ?), upper(busy))
                   where hold = ? and house = any(?) and occupies and out_at is null
+                    and exists (select from unit u where u.id = b.unit and u.state = 'available')
                   """,
                   now,
                   now,
@@ -261,7 +262,7 @@ public class HouseSteps {
             join hold_unit other on other.unit = b.unit and other.hold <> b.hold and other.occupies
                 and (other.busy && tstzrange(least(lower(b.busy), ?), upper(b.busy))
                      or other.out_at is not null and other.in_at is null)
-            join unit u on u.id = b.unit
+            join unit u on u.id = b.unit and u.state = 'available'
             where b.hold = ? and b.house = any(?) and b.occupies and b.out_at is null
             order by b.line, u.serial
             """,

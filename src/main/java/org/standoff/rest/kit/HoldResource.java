@@ -207,7 +207,8 @@ public class HoldResource {
       operationId = "checkOutHold",
       summary = "Hand the units over",
       description =
-          "All that the caller's house has in the hold. Collected early, they are busy from now on."
+          "All that the caller's house has in the hold, but for units in repair, which can follow"
+              + " once they are mended. Collected early, they are busy from now on."
               + " Where one is not there yet: 409 with the hold that has it. By a publisher."
               + HoldWords.CONDITION)
   @APIResponse(

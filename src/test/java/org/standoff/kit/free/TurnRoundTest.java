@@ -53,8 +53,7 @@ class TurnRoundTest {
         Supposing.NOTHING);
     Period inTurnRound = period(3, 4);
     assertThat(enough(inTurnRound)).isFalse();
-    assertThatThrownBy(
-            () -> kit.hold(DESK, wish("second", inTurnRound, line("quay", "core/b", 1))))
+    assertThatThrownBy(() -> kit.hold(DESK, wish("second", inTurnRound, line("quay", "core/b", 1))))
         .isInstanceOf(Shortage.class);
     assertThat(enough(period(6, 7))).isTrue();
   }

@@ -344,6 +344,7 @@ class HoldLawsTest {
     List<TickModel.Piece> theirs =
         held.pieces.stream()
             .filter(piece -> piece.unit.model.house().equals(house) && piece.occupies && !piece.out)
+            .filter(piece -> piece.unit.state.equals("available"))
             .toList();
     boolean inOrder =
         (held.state == HoldState.CONFIRMED || held.state == HoldState.OUT) && held.to > model.now;
@@ -449,8 +450,9 @@ class HoldLawsTest {
       unit.group = List.of("", "pair", "trio").get(random.nextInt(3));
     } else if (!unit.state.equals("available") && random.nextBoolean()) {
       unit.state = "available";
-    } else if (!model.isPromised(unit)) {
-      unit.state = random.nextInt(3) == 0 ? "retired" : "in-repair";
+    } else {
+      boolean retires = !model.isPromised(unit) && random.nextInt(3) == 0;
+      unit.state = retires ? "retired" : "in-repair";
     }
     model.dissolveGroupsOfOne();
     publish(unit.model.house());

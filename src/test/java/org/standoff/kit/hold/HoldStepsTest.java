@@ -13,6 +13,7 @@ import static org.standoff.kit.hold.OwnKit.wish;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
@@ -367,5 +368,29 @@ class HoldStepsTest {
     assertThat(ended.state()).isEqualTo(HoldState.RETURNED);
     assertThat(kit.hold(OTHER, wish("next", period(24, 25), MILLS)).state())
         .isEqualTo(HoldState.TENTATIVE);
+  }
+
+  @Test
+  void aUnitInRepairIsNotHandedOverAndCanFollowOnceItIsMended() {
+    String ill = kit.units("quay", "core/a", 1).get(0);
+    Hold hold = kit.confirmed(DESK, wish("two", period(0, 9), line("quay", "core/a", 2)));
+    kit.database.change("update unit set state = 'in-repair' where serial = ?", ill);
+    assertThat(collected(hold)).hasSize(1).doesNotContain(ill);
+    assertThatThrownBy(() -> collected(hold))
+        .isInstanceOf(StepRefused.class)
+        .hasMessageContaining("in repair");
+    kit.database.change("update unit set state = 'available' where serial = ?", ill);
+    assertThat(collected(hold)).hasSize(2).contains(ill);
+  }
+
+  /** Units that are out after one more check-out. */
+  private List<String> collected(Hold hold) {
+    return kit.service
+        .house
+        .checkOut(Callers.publisher("quay"), hold.id(), Supposing.NOTHING)
+        .units()
+        .filter(unit -> unit.outAt().isPresent())
+        .map(HeldUnit::serial)
+        .toList();
   }
 }
