@@ -62,8 +62,8 @@ class CatalogueOverHttpTest {
   @Test
   void theTagOfAPackNamesTheVeryBytesThatAreSent() {
     Response pack = given().header("Accept-Encoding", "gzip").get("/v1/packs/core");
-    assertThat(pack.header("ETag"))
-        .isEqualTo(EntityTags.of(pack.asByteArray(), pack.contentType(), true));
+    String tag = EntityTags.of(pack.asByteArray(), pack.contentType());
+    assertThat(pack.header("ETag")).isEqualTo(tag.substring(0, tag.length() - 1) + "-gzip\"");
   }
 
   @Test
