@@ -123,4 +123,13 @@ class IndexResourceTest {
         .jsonPath()
         .getList("links.href");
   }
+
+  @Test
+  void whereNobodyHasSaidWhomToTellOfAWeaknessNoTextSaysSo() {
+    given()
+        .get("/.well-known/security.txt")
+        .then()
+        .statusCode(404)
+        .contentType("application/problem+json");
+  }
 }
