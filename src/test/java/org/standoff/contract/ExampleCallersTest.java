@@ -69,6 +69,12 @@ class ExampleCallersTest {
     assertThat(free("boathouse/clip-sup-1", OSTREL).path("free_count").asInt()).isEqualTo(2);
     assertThat(free("boathouse/rib-8-1", "vennick-loan-store").path("free_count").asInt())
         .isEqualTo(1);
+    assertThat(
+            free("boathouse/rib-8-1&quantity=2", "vennick-loan-store")
+                .at("/next_free/from")
+                .asText())
+        .as("held until Thursday noon, turned round for a day")
+        .isEqualTo("2027-06-11T12:00:00+02:00");
   }
 
   @Test
