@@ -46,8 +46,7 @@ class SecurityTextTest {
     assertThat(lines)
         .hasSize(4)
         .startsWith(
-            "Contact: mailto:security@desk.example.org",
-            "Contact: https://desk.example.org/report")
+            "Contact: mailto:security@desk.example.org", "Contact: https://desk.example.org/report")
         .endsWith("Preferred-Languages: en");
     Instant expires = Instant.parse(lines.get(2).substring("Expires: ".length()));
     assertThat(expires)
