@@ -37,9 +37,14 @@ public final class EntityTags {
     return unclosed(tag) + '-' + coding.token() + '"';
   }
 
-  /** The tag of one form of a state: that of the state, and the digest of the form. */
+  /**
+   * The tag of one form of a state: that of the state, and the digest of the form. A thing that was
+   * made is answered as it is read then, so a parameter of the type, which tells nothing that the
+   * bytes don't, makes no other form.
+   */
   static String ofForm(String state, byte[] representation, String mediaType) {
-    return unclosed(state) + FORM + of(representation, mediaType).substring(1);
+    String type = mediaType.split(";", 2)[0];
+    return unclosed(state) + FORM + of(representation, type).substring(1);
   }
 
   /** Whether a tag is that of a state, or of any form or coding of it. */

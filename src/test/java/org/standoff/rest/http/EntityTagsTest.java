@@ -29,6 +29,7 @@ class EntityTagsTest {
     String plain = EntityTags.ofForm(state, ANSWER, "application/json");
     assertThat(plain).isEqualTo("\"store/units-1;" + tag.substring(1));
     assertThat(EntityTags.ofForm(state, ANSWER, "text/csv")).isNotEqualTo(plain);
+    assertThat(EntityTags.ofForm(state, ANSWER, "application/json;charset=UTF-8")).isEqualTo(plain);
     assertThat(EntityTags.isOfState(plain, state)).isTrue();
     assertThat(EntityTags.isOfState(state, state)).isTrue();
     assertThat(EntityTags.isOfState("\"store/units-1-gzip\"", state)).isTrue();

@@ -127,7 +127,7 @@ class HoldsOverHttpTest {
     Response read = by(desk).get(address(made));
     assertThat(read.statusCode()).isEqualTo(200);
     assertThat(Ask.tree(read.asString())).isEqualTo(Ask.tree(made.asString()));
-    assertThat(read.header("ETag").replace("-coded", "")).isEqualTo(made.header("ETag"));
+    assertThat(read.header("ETag")).isEqualTo(made.header("ETag"));
     assertThat(
             by(desk).header("If-None-Match", read.header("ETag")).get(address(made)).statusCode())
         .isEqualTo(304);
