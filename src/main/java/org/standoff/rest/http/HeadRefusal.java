@@ -52,9 +52,6 @@ final class HeadRefusal extends ChannelDuplexHandler {
       inside--;
     }
     connection.fireUserEventTriggered(event);
-    if (event.equals(HeadTimeout.UNLIMITED)) {
-      connection.pipeline().remove(this);
-    }
   }
 
   @Override

@@ -7,7 +7,6 @@ import io.netty.channel.ChannelInboundHandlerAdapter;
 import io.netty.channel.ChannelPipeline;
 import io.netty.handler.ssl.SslHandler;
 import io.vertx.core.http.HttpServerRequest;
-import io.vertx.core.http.HttpVersion;
 import io.vertx.core.net.impl.ConnectionBase;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
@@ -33,7 +32,6 @@ final class HeadTimeout extends ChannelInboundHandlerAdapter {
   static final String WHOLE = "standoff-head-whole";
 
   static final String OVER = "standoff-request-over";
-  static final String UNLIMITED = "standoff-head-unlimited";
 
   private final Duration within;
   private int inside;
@@ -45,8 +43,7 @@ final class HeadTimeout extends ChannelInboundHandlerAdapter {
 
   /** The head of a request is there; until it is over, what comes is no head. */
   static void whole(HttpServerRequest request) {
-    // HTTP/2 has requests side by side, and frames that are of none
-    say(request, request.version() == HttpVersion.HTTP_2 ? UNLIMITED : WHOLE);
+    say(request, WHOLE);
   }
 
   /** The request was answered; what comes next is the head of another. */
@@ -81,9 +78,6 @@ final class HeadTimeout extends ChannelInboundHandlerAdapter {
       stopCounting();
     } else if (event.equals(OVER)) {
       inside--;
-    } else if (event.equals(UNLIMITED)) {
-      stopCounting();
-      connection.pipeline().remove(this);
     } else {
       connection.fireUserEventTriggered(event);
     }

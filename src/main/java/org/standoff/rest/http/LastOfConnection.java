@@ -1,18 +1,24 @@
 package org.standoff.rest.http;
 
 import io.vertx.core.http.HttpHeaders;
-import io.vertx.core.http.HttpVersion;
 import io.vertx.ext.web.RoutingContext;
+import java.util.concurrent.TimeUnit;
 
-/** Ends the connection after an answer that does not wait for the rest of its request. */
+/**
+ * Ends the connection after an answer that does not wait for the rest of its request. The server
+ * below closes it only once that rest has come, which may be never.
+ */
 final class LastOfConnection {
 
   private LastOfConnection() {}
 
+  /** To be called before the answer is sent; what still comes of the request is dropped. */
   static void mark(RoutingContext request) {
-    // HTTP/2 forbids the header (RFC 9113, 8.2.2), and can end a stream alone
-    if (request.request().version() != HttpVersion.HTTP_2) {
-      request.response().headers().set(HttpHeaders.CONNECTION, HttpHeaders.CLOSE);
-    }
+    request.response().headers().set(HttpHeaders.CONNECTION, HttpHeaders.CLOSE);
+    request.request().handler(dropped -> {});
+    long lingersMs = TimeUnit.SECONDS.toMillis(HeadRefusal.LINGERS_S);
+    request.addEndHandler(
+        answered ->
+            request.vertx().setTimer(lingersMs, now -> request.request().connection().close()));
   }
 }

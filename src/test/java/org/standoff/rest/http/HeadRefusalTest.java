@@ -108,10 +108,4 @@ class HeadRefusalTest {
     assertThat(connection.isOpen()).isFalse();
     assertThat(closed.isSuccess()).isTrue();
   }
-
-  @Test
-  void aConnectionOfHttp2IsLeftAlone() {
-    connection.pipeline().fireUserEventTriggered(HeadTimeout.UNLIMITED);
-    assertThat(connection.pipeline().context(HeadRefusal.NAME)).isNull();
-  }
 }

@@ -17,7 +17,6 @@ class HeadTimeoutTest {
 
   private static final String WHOLE = "standoff-head-whole";
   private static final String OVER = "standoff-request-over";
-  private static final String UNLIMITED = "standoff-head-unlimited";
 
   private final EmbeddedChannel connection = new EmbeddedChannel();
 
@@ -89,16 +88,6 @@ class HeadTimeoutTest {
     assertThat(connection.isOpen()).isTrue();
     pass(1);
     assertThat(connection.isOpen()).isFalse();
-  }
-
-  @Test
-  void aConnectionOfHttp2IsLeftAlone() {
-    hear("PRI * HTTP/2.0\r\n\r\nSM\r\n\r\n");
-    say(UNLIMITED);
-    hear("frame");
-    pass(1000);
-    assertThat(connection.isOpen()).isTrue();
-    assertThat(connection.pipeline().context(HeadTimeout.NAME)).isNull();
   }
 
   @Test
