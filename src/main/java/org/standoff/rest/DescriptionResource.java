@@ -34,9 +34,11 @@ public class DescriptionResource {
       Variant.mediaTypes(MediaType.valueOf(YAML), MediaType.APPLICATION_JSON_TYPE).build();
 
   private final ServedDescription served;
+  private final String page;
 
   DescriptionResource(ServedDescription served) {
     this.served = served;
+    this.page = DescriptionPage.of(served);
   }
 
   @GET
@@ -80,6 +82,6 @@ public class DescriptionResource {
       summary = "What the service offers, as a page for people",
       description = "The words of /openapi: what holds for all operations, and what each does.")
   public String page() {
-    return DescriptionPage.of(served);
+    return page;
   }
 }

@@ -8,6 +8,7 @@ import org.jboss.logging.Logger;
 import org.standoff.kit.DatabaseLost;
 import org.standoff.kit.Model;
 import org.standoff.kit.Sql;
+import org.standoff.kit.StatementFailed;
 import org.standoff.kit.Transactions;
 
 /**
@@ -54,7 +55,8 @@ public class Expiry {
 
   /**
    * The same for those who ask what is free, many at once, and count what is due as fallen anyway:
-   * they leave it to one of them, who does not wait long for what others have locked.
+   * they leave it to one of them, who does not wait long for what others have locked; and a server
+   * that takes no change still tells what is free.
    */
   public void settleUnlessBusy() {
     if (!isDue()) {
@@ -69,7 +71,7 @@ public class Expiry {
             }
             return alone;
           });
-    } catch (DatabaseLost busy) {
+    } catch (DatabaseLost | StatementFailed busy) {
       LOG.debug("What is due could not fall now", busy);
     }
   }

@@ -96,7 +96,13 @@ final class UnitChoice {
 
   /** As many units as there are up to a count, groups whole, for the least charge. */
   private List<FreeUnit> cheapest(int count) {
-    CheapestUnits<FreeUnit> units = new CheapestUnits<>(singles, groups, this::charge, count);
+    Map<Integer, Integer> bySize = new HashMap<>();
+    // more groups of a size can't be wanted, and a house may have thousands
+    List<Bundle<FreeUnit>> enough =
+        groups.stream()
+            .filter(group -> bySize.merge(group.size(), 1, Integer::sum) <= count / group.size())
+            .toList();
+    CheapestUnits<FreeUnit> units = new CheapestUnits<>(singles, enough, this::charge, count);
     return units.units(units.most()).stream()
         .sorted(Comparator.comparingLong(this::charge))
         .toList();

@@ -124,10 +124,14 @@ public class HousePacks {
     // one change of the packs of a house at a time, also of one that has no row yet
     Sql.list(connection, "select id from house where id = ? for no key update", row -> true, house);
     @Nullable HousePack known = PackRows.lock(connection, pack).orElse(null);
-    if (known != null && !known.house().equals(house)) {
+    if (known == null || known.house().equals(house)) {
+      return known;
+    }
+    if (!known.isWithdrawn()) {
       throw taken(pack);
     }
-    return known;
+    // another's until it took it back: nobody's now
+    return null;
   }
 
   private static OptionalLong revision(@Nullable HousePack known) {

@@ -46,8 +46,8 @@ final class PackRows {
   }
 
   /**
-   * Puts a pack in the place of the one that was there, if one was; empty where that is another
-   * house's.
+   * Puts a pack in the place of the one that was there, if one was; empty where another house has
+   * it, and has not taken it back.
    *
    * @param files null to take it back
    */
@@ -59,8 +59,9 @@ final class PackRows {
         """
             insert into pack (id, house, files) values (?, ?, ?::jsonb)
             on conflict (id) do update
-            set files = excluded.files, revision = pack.revision + 1, changed_at = kit_now()
-            where pack.house = excluded.house
+            set house = excluded.house, files = excluded.files, revision = pack.revision + 1,
+                changed_at = kit_now()
+            where pack.house = excluded.house or pack.files is null
             returning *
             """,
         PackRows::read,

@@ -9,7 +9,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * Lets in no more requests than can be worked on in good time. What is beyond is refused before it
- * costs anything, so that those inside keep their pace and nobody waits for nothing.
+ * is worked on, so that those inside keep their pace and nobody waits for nothing.
  */
 @ApplicationScoped
 class Admission {
@@ -52,10 +52,19 @@ class Admission {
     return full;
   }
 
-  /** A place for one more, if there is one. */
-  Optional<Place> enter() {
+  /**
+   * A place for one more, if there is one.
+   *
+   * @param whenDone what else is given back with it
+   */
+  Optional<Place> enter(Runnable whenDone) {
     if (inside.incrementAndGet() <= most) {
-      return Optional.of(new Place(inside::decrementAndGet));
+      return Optional.of(
+          new Place(
+              () -> {
+                inside.decrementAndGet();
+                whenDone.run();
+              }));
     }
     inside.decrementAndGet();
     refused.increment();

@@ -8,9 +8,9 @@ import io.vertx.core.buffer.Buffer;
 import io.vertx.core.http.HttpHeaders;
 import io.vertx.core.http.HttpServerRequest;
 import io.vertx.ext.web.RoutingContext;
-import io.vertx.ext.web.impl.RoutingContextInternal;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
+import java.util.function.Consumer;
 import org.standoff.rest.problem.BodyTooLarge;
 import org.standoff.rest.problem.BodyTooSlow;
 import org.standoff.rest.problem.ProblemType;
@@ -25,22 +25,31 @@ import org.standoff.rest.problem.RetryAfter;
 @ApplicationScoped
 class BodyIntake {
 
-  /** Two sheets of the greatest length; all other bodies are small. */
-  private static final long ROOM_BYTES = 2L * BodyLimit.SHEET_BYTES;
+  private static final int SHEETS_AT_ONCE = 2;
 
   private final Vertx vertx;
   private final Problems problems;
   private final Duration within;
-  private final BodyRoom room = new BodyRoom(ROOM_BYTES);
+  private final BodyRoom sheets = new BodyRoom((long) SHEETS_AT_ONCE * BodyLimit.SHEET_BYTES);
 
-  BodyIntake(Vertx vertx, Problems problems, LimitSettings settings, MeterRegistry metrics) {
+  /** Their own, or two sheets would shut everybody else out. */
+  private final BodyRoom others;
+
+  BodyIntake(
+      Vertx vertx,
+      Problems problems,
+      LimitSettings settings,
+      Admission admission,
+      MeterRegistry metrics) {
     this.vertx = vertx;
     this.problems = problems;
     this.within = settings.bodyWithin();
-    Gauge.builder("standoff.bodies.coming.in", room, BodyRoom::comingIn)
+    // as much for those that come in as all that are worked on can have
+    this.others = new BodyRoom(2L * admission.most() * BodyLimit.BYTES);
+    Gauge.builder("standoff.bodies.coming.in", () -> sheets.comingIn() + others.comingIn())
         .description("Bodies of requests that are not whole yet")
         .register(metrics);
-    Gauge.builder("standoff.bodies.kept", room, BodyRoom::takenBytes)
+    Gauge.builder("standoff.bodies.kept", () -> sheets.takenBytes() + others.takenBytes())
         .description("Bytes of bodies, of those that come in and of those that are worked on")
         .baseUnit("bytes")
         .register(metrics);
@@ -51,8 +60,10 @@ class BodyIntake {
    * room, is answered here.
    *
    * @param mostBytes how long the body may be, whatever length was declared
+   * @param whole goes on with the request, and runs what it is given when nobody needs the body any
+   *     more
    */
-  void take(RoutingContext request, int mostBytes, Runnable whole) {
+  void take(RoutingContext request, int mostBytes, Consumer<Runnable> whole) {
     Arrival arrival = new Arrival(request, mostBytes, whole);
     HttpServerRequest from = request.request();
     if (from.headers().contains(HttpHeaders.EXPECT, "100-continue", true)) {
@@ -61,25 +72,27 @@ class BodyIntake {
     from.handler(arrival::more).endHandler(end -> arrival.whole());
   }
 
-  /** One body; everything happens on the event loop of its connection. */
+  /** One body. It comes in on the event loop of its connection; whoever is last gives it up. */
   private final class Arrival {
 
     private final RoutingContext request;
     private final int mostBytes;
-    private final Runnable whole;
+    private final Consumer<Runnable> whole;
     private final BodyRoom.Stay stay;
     private final long deadline;
     private Buffer body = Buffer.buffer();
     private boolean over;
 
-    Arrival(RoutingContext request, int mostBytes, Runnable whole) {
+    Arrival(RoutingContext request, int mostBytes, Consumer<Runnable> whole) {
       this.request = request;
       this.mostBytes = mostBytes;
       this.whole = whole;
       Context loop = vertx.getOrCreateContext();
+      BodyRoom room = mostBytes > BodyLimit.BYTES ? sheets : others;
       this.stay = room.open(() -> loop.runOnContext(now -> refuse(this::sendNoRoom)));
-      this.deadline = vertx.setTimer(within.toMillis(), now -> refuse(this::sendTooSlow));
-      request.addEndHandler(answered -> leave());
+      this.deadline =
+          vertx.setTimer(Math.max(1, within.toMillis()), now -> refuse(this::sendTooSlow));
+      request.addEndHandler(answered -> giveUp());
     }
 
     void more(Buffer bytes) {
@@ -99,16 +112,15 @@ class BodyIntake {
       }
       over = true;
       vertx.cancelTimer(deadline);
-      ((RoutingContextInternal) request).setBody(body);
-      whole.run();
+      ArrivedBody.keep(request, body);
+      whole.accept(stay::leave);
     }
 
     private void refuse(Runnable send) {
       if (over) {
         return;
       }
-      over = true;
-      body = Buffer.buffer();
+      giveUp();
       LastOfConnection.mark(request);
       send.run();
     }
@@ -121,14 +133,18 @@ class BodyIntake {
       problems.send(
           request,
           ProblemType.OVERLOADED,
-          "There is no more room for bodies that come in slowly.",
+          "There is no room for this body now.",
           RetryAfter.OTHERS_ARE_ANSWERED.told());
     }
 
-    private void leave() {
-      over = true;
-      vertx.cancelTimer(deadline);
-      stay.leave();
+    /** Answered, or left by the caller, before it was whole. */
+    private void giveUp() {
+      if (!over) {
+        over = true;
+        body = Buffer.buffer();
+        vertx.cancelTimer(deadline);
+        stay.leave();
+      }
     }
   }
 }

@@ -2,6 +2,8 @@ package org.standoff.rest.http;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import io.vertx.core.http.HttpVersion;
+import io.vertx.ext.web.RoutingContext;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ContainerResponseContext;
 import jakarta.ws.rs.container.ResourceInfo;
@@ -48,7 +50,10 @@ public class Conditional {
 
   @ServerResponseFilter
   public void tag(
-      ContainerRequestContext request, ContainerResponseContext response, ResourceInfo resource)
+      ContainerRequestContext request,
+      ContainerResponseContext response,
+      ResourceInfo resource,
+      RoutingContext routing)
       throws JsonProcessingException {
     MultivaluedMap<String, Object> headers = response.getHeaders();
     Named named = response.getEntity() instanceof Named given ? given : null;
@@ -66,18 +71,19 @@ public class Conditional {
     if (bytes == null) {
       return;
     }
+    HttpVersion version = routing.request().version();
     String form = String.valueOf(type);
     String plain = named == null ? EntityTags.of(bytes, form) : named.tagOf(bytes, form);
     String tag =
-        ContentCoding.of(request.getHeaderString(HttpHeaders.ACCEPT_ENCODING))
+        ContentCoding.of(version, request.getHeaderString(HttpHeaders.ACCEPT_ENCODING))
             .map(coding -> EntityTags.inCoding(plain, coding))
             .orElse(plain);
-    headers.putSingle(HttpHeaders.ETAG, tag);
     String known = request.getHeaderString(HttpHeaders.IF_NONE_MATCH);
-    boolean current =
-        EntityTags.matches(known, tag)
-            || named instanceof Tagged only && EntityTags.matches(known, only.tag());
-    if (reading && current) {
+    boolean isKnown = EntityTags.matches(known, tag);
+    // lists tell it so, and whoever names that has that one
+    boolean isKnownPlain = !isKnown && named instanceof Tagged && EntityTags.matches(known, plain);
+    headers.putSingle(HttpHeaders.ETAG, isKnownPlain ? plain : tag);
+    if (reading && (isKnown || isKnownPlain)) {
       response.setStatus(NOT_MODIFIED);
       response.setEntity(null);
     } else {

@@ -2,6 +2,7 @@ package org.standoff.rest.http;
 
 import io.netty.handler.codec.compression.StandardCompressionOptions;
 import io.netty.handler.codec.http.HttpContentCompressor;
+import io.vertx.core.http.HttpVersion;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -13,9 +14,13 @@ enum ContentCoding {
 
   private static final Choice CHOICE = new Choice();
 
-  /** The coding that the server below will send an answer in, if any, by what the caller takes. */
-  static Optional<ContentCoding> of(@Nullable String acceptEncoding) {
+  /**
+   * The coding that the server below will send an answer in, if any, by what the caller takes.
+   * HTTP/1.0 never has one.
+   */
+  static Optional<ContentCoding> of(HttpVersion version, @Nullable String acceptEncoding) {
     return Optional.ofNullable(acceptEncoding)
+        .filter(any -> version != HttpVersion.HTTP_1_0)
         .map(CHOICE::determineEncoding)
         .map(name -> valueOf(name.toUpperCase(Locale.ROOT)));
   }

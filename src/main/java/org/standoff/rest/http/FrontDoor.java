@@ -82,41 +82,54 @@ public class FrontDoor {
       return;
     }
     String type = request.request().getHeader(HttpHeaders.CONTENT_TYPE);
-    int most = BodyLimit.of(type);
+    int most = BodyLimit.of(request.normalizedPath(), type);
     if (declaredBytes(request) > most) {
-      LastOfConnection.mark(request);
-      problems.send(request, new BodyTooLarge(most));
+      refuse(request, () -> problems.send(request, new BodyTooLarge(most)));
     } else if (namesNothing(request.request().path())) {
-      problems.send(request, ProblemType.NOT_FOUND);
+      refuse(request, () -> problems.send(request, ProblemType.NOT_FOUND));
     } else if (request.request().uri().contains(ZERO)) {
-      problems.send(request, ProblemType.INVALID_REQUEST, "The query has a zero character.");
+      refuse(
+          request,
+          () ->
+              problems.send(
+                  request, ProblemType.INVALID_REQUEST, "The query has a zero character."));
     } else if (!isMediaType(type)) {
-      problems.send(request, ProblemType.UNSUPPORTED_MEDIA_TYPE);
+      refuse(request, () -> problems.send(request, ProblemType.UNSUPPORTED_MEDIA_TYPE));
     } else if (!isLimited(request) || isWithinRate(request) && isWorthReading(request)) {
       if (type == null && hasBody(request)) {
         // as RFC 9110, 8.3 allows; the framework would take it for whatever it finds first
         request.request().headers().set(HttpHeaders.CONTENT_TYPE, MediaType.APPLICATION_JSON);
       }
       if (BODILESS.contains(request.request().method())) {
-        workOn(request);
+        workOn(request, () -> {});
       } else {
-        intake.take(request, most, () -> workOn(request));
+        intake.take(request, most, whenDone -> workOn(request, whenDone));
       }
     }
   }
 
-  private void workOn(RoutingContext request) {
+  private void workOn(RoutingContext request, Runnable whenDone) {
     if (!isLimited(request)) {
+      request.addEndHandler(over -> whenDone.run());
       request.next();
       return;
     }
-    Optional<Place> place = admission.enter();
+    Optional<Place> place = admission.enter(whenDone);
     if (place.isPresent()) {
       place.get().take(request);
       request.next();
     } else {
+      whenDone.run();
       sendOverloaded(request);
     }
+  }
+
+  /** What is still to come of the request would be taken for the head of another. */
+  private static void refuse(RoutingContext request, Runnable send) {
+    if (hasBody(request) && !request.request().isEnded()) {
+      LastOfConnection.mark(request);
+    }
+    send.run();
   }
 
   /** Health, metrics and the description answer however much is asked. */
@@ -132,14 +145,7 @@ public class FrontDoor {
       request.response().headers().set("RateLimit-Policy", share.policy());
       request.response().headers().set("RateLimit", share.state());
       if (share.isUsedUp()) {
-        problems.send(
-            request,
-            ProblemType.TOO_MANY,
-            "At most %d requests in %d seconds.".formatted(share.most(), share.windowS()),
-            ToldMembers.of(ProblemMember.LIMIT_REQUESTS, share.most())
-                .and(ProblemMember.WINDOW_S, share.windowS())
-                .and(ProblemMember.VIOLATED_POLICIES, List.of(RateLimit.POLICY))
-                .and(ProblemMember.RETRY_AFTER_S, share.waitS()));
+        refuse(request, () -> sendTooMany(request, share));
         return false;
       }
     }
@@ -148,10 +154,21 @@ public class FrontDoor {
 
   private boolean isWorthReading(RoutingContext request) {
     if (admission.isFull()) {
-      sendOverloaded(request);
+      refuse(request, () -> sendOverloaded(request));
       return false;
     }
     return true;
+  }
+
+  private void sendTooMany(RoutingContext request, RateLimit.Share share) {
+    problems.send(
+        request,
+        ProblemType.TOO_MANY,
+        "At most %d requests in %d seconds.".formatted(share.most(), share.windowS()),
+        ToldMembers.of(ProblemMember.LIMIT_REQUESTS, share.most())
+            .and(ProblemMember.WINDOW_S, share.windowS())
+            .and(ProblemMember.VIOLATED_POLICIES, List.of(RateLimit.POLICY))
+            .and(ProblemMember.RETRY_AFTER_S, share.waitS()));
   }
 
   private void sendOverloaded(RoutingContext request) {

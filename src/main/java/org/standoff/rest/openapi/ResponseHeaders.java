@@ -15,6 +15,7 @@ import org.eclipse.microprofile.openapi.models.headers.Header;
 import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.eclipse.microprofile.openapi.models.parameters.Parameter;
 import org.eclipse.microprofile.openapi.models.responses.APIResponse;
+import org.standoff.rest.http.PageRequest;
 
 /** Says which headers answers have for reasons that no single resource knows. */
 @OpenApiFilter(stages = OpenApiFilter.RunStage.BUILD, priority = Words.LATE)
@@ -28,7 +29,6 @@ public class ResponseHeaders implements OASFilter {
   private static final Set<String> TELL_OF_THE_RATE = Set.of(OK, "201", "429");
 
   private static final Set<String> COME_AGAIN = Set.of("429", "503");
-  private static final String PAGE = "page_token";
 
   /** A header, told once and referred to wherever it comes. */
   private enum Told {
@@ -111,7 +111,7 @@ public class ResponseHeaders implements OASFilter {
                   operation.getParameters() != null
                       && operation.getParameters().stream()
                           .map(Parameter::getName)
-                          .anyMatch(PAGE::equals);
+                          .anyMatch(PageRequest.TOKEN::equals);
               operation
                   .getResponses()
                   .getAPIResponses()

@@ -15,6 +15,8 @@ import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.standoff.fixture.EmbeddedDatabaseResource;
 import org.standoff.fixture.HalfSent;
 
@@ -44,6 +46,36 @@ class BodyIntakeTest {
           .containsIgnoringCase("connection: close")
           .contains("\"code\":\"TOO_SLOW\"", "within 1.5 s", "\"body_within_s\":1.5");
     }
+  }
+
+  /** Or what still comes of it would be the head of another request, which is never whole. */
+  @Test
+  void aConnectionOfWhichABodyIsNotWaitedForEndsAfterTheAnswer() throws IOException {
+    try (Socket caller = new Socket(InetAddress.getLoopbackAddress(), RestAssured.port)) {
+      write(
+          caller.getOutputStream(),
+          "POST /v1/;x HTTP/1.1\r\nHost: localhost\r\nContent-Length: 100\r\n\r\n{");
+      assertThat(all(caller))
+          .startsWith("HTTP/1.1 404 ")
+          .containsIgnoringCase("connection: close")
+          .containsOnlyOnce("HTTP/1.1");
+    }
+  }
+
+  /** The long limit is of sheets, and of the one address that takes them. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "/v1/headroom             | text/csv                | 1048576",
+        "/v1/houses/quill/units/1 | text/csv                | 1048576",
+        "/v1/houses/quill/units   | text/csvx               | 1048576",
+        "/v1/houses/quill/units   | application/json        | 1048576",
+        "/v1/houses/quill/units   | text/csv                | 33554432",
+        "/v1/houses/quill/units   | Text/CSV; charset=UTF-8 | 33554432"
+      })
+  void onlyASheetOfAKitMayBeLong(String path, String type, int bytes) {
+    assertThat(BodyLimit.of(path, type)).isEqualTo(bytes);
   }
 
   @Test

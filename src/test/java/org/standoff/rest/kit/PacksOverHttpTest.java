@@ -211,6 +211,27 @@ class PacksOverHttpTest {
     assertThat(listed).containsExactlyInAnyOrder(pack + "/own-1", house + "/own-1");
   }
 
+  @Test
+  void aNameThatWasTakenBackIsFreeForTheHouseThatItIsNearerTo() throws IOException {
+    String longer = house + "-x";
+    String name = longer + "-own";
+    assertThat(publishAs(house, null, name).statusCode()).isEqualTo(201);
+    assertThat(
+            given()
+                .auth()
+                .oauth2(Tokens.publisher(house))
+                .header("If-Match", "*")
+                .delete("/v1/houses/" + house + "/packs/" + name)
+                .statusCode())
+        .isLessThan(300);
+    Kit.sql("insert into house (id, title, zone) values (?, 'Longer', 'Europe/Vienna')", longer);
+
+    Response taken = publishAs(longer, null, name);
+
+    assertThat(taken.statusCode()).as(taken.asString()).isEqualTo(201);
+    assertThat(publishAs(house, null, name).statusCode()).isEqualTo(409);
+  }
+
   private String shorterHouse() {
     String shorter = house.substring(0, house.lastIndexOf('-'));
     Kit.sql("insert into house (id, title, zone) values (?, 'Shorter', 'Europe/Vienna')", shorter);

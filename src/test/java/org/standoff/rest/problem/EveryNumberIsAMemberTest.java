@@ -103,7 +103,10 @@ class EveryNumberIsAMemberTest {
     return switch (raised) {
       case BODY_TOO_LARGE -> probe(" ".repeat((1 << 20) + 1));
       case SHEET_TOO_LARGE ->
-          given().contentType("text/csv").body(" ".repeat((32 << 20) + 1)).post("/probe");
+          given()
+              .contentType("text/csv")
+              .body(" ".repeat((32 << 20) + 1))
+              .put("/v1/houses/any/units");
       case BODY_TOO_DEEP -> probe("[".repeat(40) + "]".repeat(40));
       case TEXT_TOO_LONG -> probe("{\"count\": \"" + "x".repeat(300_000) + "\"}");
       case NUMBER_TOO_LONG -> probe("{\"count\": " + "1".repeat(70) + "}");

@@ -1,4 +1,4 @@
-package org.standoff.rest.security;
+package org.standoff.rest;
 
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;

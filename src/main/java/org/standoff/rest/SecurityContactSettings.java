@@ -1,4 +1,4 @@
-package org.standoff.rest.security;
+package org.standoff.rest;
 
 import io.smallrye.config.ConfigMapping;
 import java.net.URI;

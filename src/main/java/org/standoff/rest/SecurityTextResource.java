@@ -1,4 +1,4 @@
-package org.standoff.rest.security;
+package org.standoff.rest;
 
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
