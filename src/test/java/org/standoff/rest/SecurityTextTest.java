@@ -6,29 +6,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.quarkus.test.common.TestResourceScope;
 import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
-import io.quarkus.test.junit.QuarkusTestProfile;
 import io.quarkus.test.junit.TestProfile;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.standoff.fixture.EmbeddedDatabaseResource;
+import org.standoff.fixture.SetOtherwise;
 
 @QuarkusTest
 @WithTestResource(value = EmbeddedDatabaseResource.class, scope = TestResourceScope.GLOBAL)
-@TestProfile(SecurityTextTest.WithContacts.class)
+@TestProfile(SetOtherwise.class)
 class SecurityTextTest {
-
-  /** The settings. */
-  public static class WithContacts implements QuarkusTestProfile {
-    @Override
-    public Map<String, String> getConfigOverrides() {
-      return Map.of(
-          "standoff.security.contact",
-          "mailto:security@desk.example.org,https://desk.example.org/report");
-    }
-  }
 
   /** The fields and their form: RFC 9116, 2.5.3, 2.5.5 and 2.5.8. */
   @Test

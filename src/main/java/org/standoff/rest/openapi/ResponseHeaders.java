@@ -43,6 +43,7 @@ public class ResponseHeaders implements OASFilter {
         "After how many seconds to ask again (RFC 9110, 10.2.3)",
         OASFactory.createSchema()
             .addType(Schema.SchemaType.INTEGER)
+            .format("int32")
             .minimum(BigDecimal.ONE)
             .examples(List.of(1))),
     WWW_AUTHENTICATE(

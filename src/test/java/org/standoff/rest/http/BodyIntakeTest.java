@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.quarkus.test.common.TestResourceScope;
 import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
-import io.quarkus.test.junit.QuarkusTestProfile;
 import io.quarkus.test.junit.TestProfile;
 import io.restassured.RestAssured;
 import java.io.IOException;
@@ -13,30 +12,22 @@ import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standoff.fixture.EmbeddedDatabaseResource;
 import org.standoff.fixture.HalfSent;
+import org.standoff.fixture.SetOtherwise;
 
 /** Bodies that come in badly, with a time for them that is short enough to wait for. */
 @QuarkusTest
 @WithTestResource(value = EmbeddedDatabaseResource.class, scope = TestResourceScope.GLOBAL)
-@TestProfile(BodyIntakeTest.Short.class)
+@TestProfile(SetOtherwise.class)
 class BodyIntakeTest {
 
   private static final String QUESTION =
       "{\"source\":\"core/snare\",\"placement\":\"top\",\"distance_m\":0.05,"
           + "\"microphone\":\"core/ldc-multi-1\",\"preamp\":\"core/preamp-16\"}";
-
-  /** The settings. */
-  public static class Short implements QuarkusTestProfile {
-    @Override
-    public Map<String, String> getConfigOverrides() {
-      return Map.of("standoff.limits.body-within", "1500ms");
-    }
-  }
 
   @Test
   void aBodyThatDoesNotComeIsToldItsTimeAndTheConnectionEnds() throws IOException {

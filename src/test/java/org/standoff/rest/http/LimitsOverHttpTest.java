@@ -216,6 +216,21 @@ class LimitsOverHttpTest {
         .header("RateLimit", matchesPattern("\"requests\";r=\\d+;t=\\d+"));
   }
 
+  /** Nobody gets a share of its own by saying so. */
+  @Test
+  @Order(6)
+  void aForwardedAddressChangesNothingWhereNoSettingSaysSo() {
+    int first = left("192.0.2.7");
+    assertThat(left("192.0.2.8")).isEqualTo(first - 1);
+    assertThat(left("2001:db8:7:2::5")).isEqualTo(first - 2);
+  }
+
+  /** How many requests are left to whoever this is said to be. */
+  private static int left(String forwardedFor) {
+    String told = given().header("X-Forwarded-For", forwardedFor).get(COMPUTED).header("RateLimit");
+    return Integer.parseInt(told.replaceAll(".*;r=(\\d+);.*", "$1"));
+  }
+
   @Test
   @Order(7)
   void whoAsksTooMuchIsToldWhenToComeAgain() {
