@@ -3,11 +3,15 @@ package org.standoff.rest;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The words of the description in HTML. */
 final class DescriptionPage {
+
+  /** The one thing of CommonMark that the words have, beside paragraphs. */
+  private static final Pattern CODE = Pattern.compile("`([^`]+)`");
 
   private DescriptionPage() {}
 
@@ -49,15 +53,19 @@ final class DescriptionPage {
                     .formatted(
                         operation.method(),
                         escaped(operation.path()),
-                        escaped(operation.summary()),
-                        escaped(operation.description())))
+                        prose(operation.summary()),
+                        prose(operation.description())))
         .collect(Collectors.joining("", "<h2>" + escaped(tag) + "</h2>\n<dl>\n", "</dl>\n"));
   }
 
   private static String paragraphs(String words) {
     return Stream.of(words.strip().split("\n\\s*\n"))
-        .map(paragraph -> "<p>" + escaped(paragraph) + "</p>")
+        .map(paragraph -> "<p>" + prose(paragraph) + "</p>")
         .collect(Collectors.joining("\n"));
+  }
+
+  private static String prose(String words) {
+    return CODE.matcher(escaped(words)).replaceAll("<code>$1</code>");
   }
 
   private static String escaped(String text) {

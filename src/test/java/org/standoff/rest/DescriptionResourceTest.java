@@ -116,7 +116,8 @@ class DescriptionResourceTest {
             "<h1>Standoff ",
             "<code>GET /v1/microphones/{pack}/{item}</code>",
             "<code>POST /v1/holds</code> Hold units",
+            "<code>distance_m</code>",
             "(RFC 9457)")
-        .doesNotContain("<script");
+        .doesNotContain("<script", "`");
   }
 }
