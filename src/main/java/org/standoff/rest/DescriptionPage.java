@@ -48,14 +48,26 @@ final class DescriptionPage {
             operation ->
                 """
                 <dt><code>%s %s</code> %s</dt>
-                <dd>%s</dd>
+                <dd>%s
+                <details><summary>A call</summary>
+                %s</details></dd>
                 """
                     .formatted(
                         operation.method(),
                         escaped(operation.path()),
                         prose(operation.summary()),
-                        prose(operation.description())))
+                        prose(operation.description()),
+                        samples(operation.sample())))
         .collect(Collectors.joining("", "<h2>" + escaped(tag) + "</h2>\n<dl>\n", "</dl>\n"));
+  }
+
+  private static String samples(SampleCall call) {
+    return Stream.of(SampleLanguage.values())
+        .map(
+            language ->
+                "<p>%s</p><pre><code>%s</code></pre>\n"
+                    .formatted(language.title(), escaped(language.write(call))))
+        .collect(Collectors.joining());
   }
 
   private static String paragraphs(String words) {

@@ -42,8 +42,15 @@ class ServedDescription {
    *
    * @param method in capitals
    * @param path with its variables in braces
+   * @param sample a call of it
    */
-  record Operation(String method, String path, String tag, String summary, String description) {
+  record Operation(
+      String method,
+      String path,
+      String tag,
+      String summary,
+      String description,
+      SampleCall sample) {
 
     /** Whether one can go there from nowhere, because nothing has to be filled in. */
     boolean isABeginning() {
@@ -88,14 +95,16 @@ class ServedDescription {
     return all;
   }
 
-  private static Operation operation(String method, String path, JsonNode item) {
-    JsonNode operation = item.path(method);
+  private Operation operation(String name, String path, JsonNode item) {
+    JsonNode operation = item.path(name);
+    String method = name.toUpperCase(Locale.ROOT);
     return new Operation(
-        method.toUpperCase(Locale.ROOT),
+        method,
         path,
         operation.at("/tags/0").asText(),
         operation.path("summary").asText(),
-        operation.path("description").asText());
+        operation.path("description").asText(),
+        SampleCall.of(told.at("/servers/0/url").asText(), method, path, operation));
   }
 
   private static Tagged tagged(byte[] document, String mediaType) {

@@ -12,6 +12,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
 import io.restassured.response.Response;
 import java.io.IOException;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -119,5 +120,17 @@ class DescriptionResourceTest {
             "<code>distance_m</code>",
             "(RFC 9457)")
         .doesNotContain("<script", "`");
+  }
+
+  @Test
+  void thePageForPeopleShowsACallOfEveryOperationInThreeLanguages() {
+    String page = given().get("/docs").asString();
+    long operations = page.lines().filter(line -> line.startsWith("<dt>")).count();
+    for (String language : List.of("Shell", "Python", "Lua")) {
+      assertThat(page.split("<p>" + language + "</p><pre><code>", -1))
+          .as(language)
+          .hasSize((int) operations + 1);
+    }
+    assertThat(page).contains("Authorization: Bearer $STANDOFF_TOKEN").doesNotContain("eyJ");
   }
 }
