@@ -33,7 +33,7 @@ import org.standoff.fixture.ScenarioHouses;
 class SpoiltQuestionsTest {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final long SEED = 20_260_131;
-  private static final int TIMES = 150;
+  private static final int TIMES = 90;
 
   /** What never belongs where it is put: wrong types, limits of numbers, hostile texts. */
   private static final List<JsonNode> STRANGE =
@@ -106,7 +106,7 @@ class SpoiltQuestionsTest {
     assertThat(refused.values())
         .as("refused")
         .hasSize(Question.values().length)
-        .allMatch(count -> count >= 100);
+        .allMatch(count -> count >= 60);
   }
 
   private static void spoil(ObjectNode body, Random random) {

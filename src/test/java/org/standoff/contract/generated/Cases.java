@@ -385,7 +385,7 @@ final class Cases {
   }
 
   /** Numbers that a binary64 rounds to another side of a limit are the reader's affair. */
-  private static boolean isDelicate(JsonNode node) {
+  static boolean isDelicate(JsonNode node) {
     if (node.isNumber()) {
       BigDecimal exact = node.decimalValue();
       double read = exact.doubleValue();

@@ -224,6 +224,7 @@ final class Lives {
     return ways.stream()
         .map(way -> way.applyTo(base.body()))
         .filter(Objects::nonNull)
+        .filter(body -> !Cases.isDelicate(body))
         .filter(body -> !api.faultsAsRead(schema, body).isEmpty())
         .limit(REFUSALS)
         .map(body -> base.withBody(body).call())

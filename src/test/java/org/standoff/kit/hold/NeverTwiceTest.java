@@ -39,7 +39,7 @@ class NeverTwiceTest {
 
   private static final int CLIENTS = 64;
   private static final int REQUESTS_OF_A_CLIENT = 32;
-  private static final int FEWER = 12;
+  private static final int FEWER = 6;
 
   /** A backstop: how many requests are sent does not hang on how fast the machine is. */
   private static final Duration LONGEST = Duration.ofMinutes(3);
