@@ -41,8 +41,12 @@ public record Exchange(
    * @param nearest the nearest that is there
    * @param directivityChangeDb change of the directivity index from the one to the other, in dB;
    *     less hears more of the room
+   * @param distanceRatio of the distance at which the nearest one hears the same share of a diffuse
+   *     field to the planned one: the ratio of their distance factors (Eargle, The Microphone Book,
+   *     from memory)
    */
-  public record Lack(PatternName pattern, PatternName nearest, double directivityChangeDb) {}
+  public record Lack(
+      PatternName pattern, PatternName nearest, double directivityChangeDb, double distanceRatio) {}
 
   public Exchange {
     lacks = List.copyOf(lacks);
@@ -60,7 +64,8 @@ public record Exchange(
             new Lack(
                 pattern.name(),
                 nearest.name(),
-                nearest.polar().directivityIndexDb() - pattern.polar().directivityIndexDb()));
+                nearest.polar().directivityIndexDb() - pattern.polar().directivityIndexDb(),
+                nearest.polar().distanceFactor() / pattern.polar().distanceFactor()));
       }
       noiseChangeDb = Math.max(noiseChangeDb, noiseChangeDb(wanted, pattern, other, nearest));
       double sensitivity = sensitivityChangeDb(pattern, nearest);

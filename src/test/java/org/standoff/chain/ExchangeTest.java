@@ -37,6 +37,9 @@ class ExchangeTest {
     // a cardioid rejects 4.77 dB of a diffuse field, a figure-8 the same, an omni none
     assertThat(exchange.lacks().get(0).directivityChangeDb()).isCloseTo(4.77, within(0.005));
     assertThat(exchange.lacks().get(1).directivityChangeDb()).isCloseTo(0, within(1e-9));
+    // √(1/RE) with the random efficiencies of Eargle, Table 6-1: 1 for an omni, 1/3 for the others
+    assertThat(exchange.lacks().get(0).distanceRatio()).isCloseTo(1.732, within(0.0005));
+    assertThat(exchange.lacks().get(1).distanceRatio()).isCloseTo(1, within(1e-9));
     assertThat(exchange.lostDb()).isEqualTo(6);
   }
 
