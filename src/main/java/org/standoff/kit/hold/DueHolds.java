@@ -49,8 +49,8 @@ public class DueHolds {
     } catch (DatabaseLost lost) {
       // health tells of it; what is due falls once the database is back
       LOG.debug("What is due could not fall", lost);
-    } catch (RuntimeException unexpected) {
-      // an exception would end the looking for good
+    } catch (RuntimeException | Error unexpected) {
+      // whatever got out of here would end the looking for good
       LOG.error("Letting fall what is due failed", unexpected);
     }
   }
