@@ -98,6 +98,8 @@ def main():
         print(f"confirmed: {booked.body['state']}")
     for line in booked.body["lines"]:
         print(f"  {line['microphone']}: " + ", ".join(unit["serial"] for unit in line["units"]))
+    for owed in service.must("GET", f"/v1/holds/{booked.body['id']}/charge").body["houses"]:
+        print(f"owed to {owed['house']}: {owed['owed_minor']} minor units of {owed['currency']}")
     return 0
 
 

@@ -55,8 +55,8 @@ final class PlainHolds {
           insert into hold_line (hold, line, house, microphone, quantity, matched)
           values (md5('plain ' || :key)::uuid, 0, 'bench-' || :house, 'bench/m-' || :model, 1, false)
       )
-      insert into hold_unit (hold, line, unit, house, microphone, busy)
-      values (md5('plain ' || :key)::uuid, 0, :unit, 'bench-' || :house, 'bench/m-' || :model,
+      insert into hold_unit (hold, line, unit, house, microphone, day_rate_minor, busy)
+      values (md5('plain ' || :key)::uuid, 0, :unit, 'bench-' || :house, 'bench/m-' || :model, 1000,
           tstzrange(date_trunc('hour', now()) + make_interval(days => :day),
               date_trunc('hour', now()) + make_interval(days => :day + 2)));
       insert into idempotency_key (caller, key, fingerprint, hold, answer, made_at)

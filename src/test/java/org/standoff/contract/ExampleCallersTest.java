@@ -142,12 +142,13 @@ class ExampleCallersTest {
   void theHouseClientPublishesWhatChanged() throws IOException {
     load();
     ExampleCaller.Ended ended =
-        publish(sheet() + "rib-8-1-2,boathouse/rib-8-1,,in-repair,1500,new ribbon\n");
+        publish(sheet() + "rib-8-1-2,boathouse/rib-8-1,,in-repair,1500,new ribbon,,\n");
     assertThat(ended.exitCode()).as(ended.err()).isZero();
     assertThat(ended.out())
         .contains("ostrel-hire, tried:", "ostrel-hire, published:")
         .containsPattern("added +1 +rib-8-1-2");
-    assertThat(publish(sheet() + "rib-8-1-2,boathouse/rib-8-1,,in-repair,1500,new ribbon\n").out())
+    assertThat(
+            publish(sheet() + "rib-8-1-2,boathouse/rib-8-1,,in-repair,1500,new ribbon,,\n").out())
         .contains("Nothing to publish.")
         .doesNotContain("published:");
   }

@@ -132,6 +132,7 @@ final class KitWorld {
       case "listHolds" -> by.queryParam("house", house).get("/v1/holds");
       case "postHold" -> hold(by, LEFT);
       case "getHold" -> by.get("/v1/holds/" + hold);
+      case "getHoldCharge" -> by.get("/v1/holds/" + hold + "/charge");
       case "confirmHold" -> step(by, "confirm");
       case "releaseHold" -> step(by, "release");
       case "extendHold" ->

@@ -171,8 +171,8 @@ public final class AvailabilityBench {
         select hold, 0, house, microphone, 1, false from wanted
         """,
         """
-        insert into hold_unit (hold, line, unit, house, microphone, busy, out_at, in_at)
-        select hold, 0, unit, house, microphone, tstzrange(begins, begins + interval '50 hours'),
+        insert into hold_unit (hold, line, unit, house, microphone, day_rate_minor, busy, out_at, in_at)
+        select hold, 0, unit, house, microphone, 0, tstzrange(begins, begins + interval '50 hours'),
             case when begins < now() then begins end,
             case when begins < now() then begins + interval '2 days' end
         from wanted

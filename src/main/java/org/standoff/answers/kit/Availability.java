@@ -21,6 +21,7 @@ import org.standoff.kit.free.FreeReport;
 import org.standoff.kit.free.Splits;
 import org.standoff.kit.free.WantedLine;
 import org.standoff.kit.hold.Expiry;
+import org.standoff.kit.hold.HoldWish;
 import org.standoff.kit.house.HouseTerms;
 
 /** Answers what is free, where else, when, for how much, and what could stand in. */
@@ -65,6 +66,7 @@ public class Availability {
     return new AvailabilityAnswer(
         looked.report().revision(),
         looked.report().asOf(),
+        looked.report().asOf().plus(HoldWish.USUAL_LIFETIME),
         looked.period().from(),
         looked.period().to(),
         found.houses(),

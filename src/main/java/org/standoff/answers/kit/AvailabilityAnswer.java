@@ -12,6 +12,7 @@ import org.standoff.kit.free.Split;
  *
  * @param kitRevision names the state of the kit that it rests on
  * @param asOf when that was looked at, by the clock of the database
+ * @param confirmBy by when a hold that is made then must be confirmed, where its desk names no time
  * @param from beginning of the period
  * @param to end of the period, which does not belong to it
  * @param houses on which terms each house would lend
@@ -24,6 +25,7 @@ import org.standoff.kit.free.Split;
 public record AvailabilityAnswer(
     String kitRevision,
     Instant asOf,
+    Instant confirmBy,
     Instant from,
     Instant to,
     List<HouseAsked> houses,

@@ -167,10 +167,12 @@ public class DeskSteps {
     Sql.change(
         connection,
         """
-        update hold_unit b set busy = tstzrange(lower(b.busy), greatest(upper(b.busy), h.busy_to))
+        update hold_unit b
+        set busy = tstzrange(lower(b.busy), greatest(upper(b.busy), h.busy_to)), lent_to = ?
         from unnest(?, ?) as h (house, busy_to)
         where b.hold = ? and b.house = h.house and b.occupies and b.in_at is null
         """,
+        to,
         names,
         ends,
         hold.id());

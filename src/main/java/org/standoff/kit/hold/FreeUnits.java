@@ -29,10 +29,10 @@ final class FreeUnits {
   /** In order before they are looked at, so that no more are looked at than are wanted. */
   private static final String SINGLES =
       """
-      select m.house, m.microphone, u.id, u.serial, u.day_rate_minor
+      select m.house, m.microphone, u.id, u.serial, u.day_rate_minor, u.replacement_minor
       from unnest(?, ?, ?, ?, ?) as m (house, microphone, busy_from, busy_to, most),
-      lateral (select u.id, u.serial, u.day_rate_minor
-          from (select id, serial, day_rate_minor from unit
+      lateral (select u.*
+          from (select id, serial, day_rate_minor, replacement_minor from unit
                 where house = m.house and microphone = m.microphone and state = 'available'
                   and matched_group is null
                 order by day_rate_minor, serial) as u
@@ -45,6 +45,7 @@ final class FreeUnits {
   private static final String GROUPED =
       """
       select m.house, m.microphone, u.id, u.serial, u.matched_group, u.day_rate_minor,
+          u.match_within_db, u.replacement_minor,
           (select count(*) from unit g
            where g.house = u.house and g.matched_group = u.matched_group
              and g.state <> 'retired') as group_size
@@ -77,7 +78,7 @@ final class FreeUnits {
         Sql.list(
             connection,
             SINGLES,
-            row -> Map.entry(model(row), unit(row, Optional.empty(), 1)),
+            row -> Map.entry(model(row), unit(row, Optional.empty(), 1, Optional.empty())),
             values(unmatched.keySet(), busy, (Object) unmatched.values().toArray(Integer[]::new))));
     add(
         found,
@@ -90,7 +91,8 @@ final class FreeUnits {
                     unit(
                         row,
                         Optional.of(row.getString("matched_group")),
-                        row.getInt("group_size"))),
+                        row.getInt("group_size"),
+                        Optional.ofNullable(row.getObject("match_within_db", Double.class)))),
             values(unmatched.keySet(), busy)));
     return found;
   }
@@ -105,14 +107,17 @@ final class FreeUnits {
     return new Model(row.getString("house"), row.getString("microphone"));
   }
 
-  private static FreeUnit unit(ResultSet row, Optional<String> group, int groupSize)
+  private static FreeUnit unit(
+      ResultSet row, Optional<String> group, int groupSize, Optional<Double> matchWithinDb)
       throws SQLException {
     return new FreeUnit(
         row.getLong("id"),
         row.getString("serial"),
         group,
         groupSize,
-        row.getLong("day_rate_minor"));
+        row.getLong("day_rate_minor"),
+        matchWithinDb,
+        Optional.ofNullable(row.getObject("replacement_minor", Long.class)));
   }
 
   private static Object[] values(

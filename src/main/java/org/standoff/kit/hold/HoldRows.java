@@ -41,9 +41,12 @@ final class HoldRows {
 
   private static final String PROMISE =
       """
-      insert into hold_unit (hold, line, unit, house, microphone, busy)
-      select ?, line, unit, house, microphone, tstzrange(busy_from, busy_to)
-      from unnest(?, ?, ?, ?, ?, ?) as u (line, unit, house, microphone, busy_from, busy_to)
+      insert into hold_unit (hold, line, unit, house, microphone, day_rate_minor, replacement_minor,
+          lent_to, busy)
+      select ?, line, unit, house, microphone, rate, replacement, lent_to,
+          tstzrange(busy_from, busy_to)
+      from unnest(?, ?, ?, ?, ?, ?, ?, ?, ?)
+          as u (line, unit, house, microphone, rate, replacement, lent_to, busy_from, busy_to)
       """;
 
   private HoldRows() {}
@@ -143,6 +146,11 @@ final class HoldRows {
         units.stream().map(Promise.PromisedUnit::id).toArray(Long[]::new),
         wanted.stream().map(WantedLine::house).toArray(String[]::new),
         wanted.stream().map(WantedLine::microphone).toArray(String[]::new),
+        units.stream().map(unit -> unit.held().dayRateMinor()).toArray(Long[]::new),
+        units.stream()
+            .map(unit -> unit.held().replacementMinor().orElse(null))
+            .toArray(Long[]::new),
+        units.stream().map(unit -> unit.held().lentTo()).toArray(Instant[]::new),
         units.stream().map(unit -> unit.held().busy().from()).toArray(Instant[]::new),
         units.stream().map(unit -> unit.held().busy().to()).toArray(Instant[]::new));
   }
@@ -170,9 +178,11 @@ final class HoldRows {
         Sql.list(
                 connection,
                 """
-                select b.hold, b.line, u.serial, u.matched_group, lower(b.busy) as busy_from,
-                    upper(b.busy) as busy_to, b.out_at, b.in_at
-                from hold_unit b join unit u on u.id = b.unit
+                select b.hold, b.line, u.serial, u.matched_group, u.match_within_db, b.occupies,
+                    coalesce(b.day_rate_minor, u.day_rate_minor) as day_rate_minor,
+                    b.replacement_minor, coalesce(b.lent_to, h.held_to) as lent_to,
+                    lower(b.busy) as busy_from, upper(b.busy) as busy_to, b.out_at, b.in_at
+                from hold_unit b join unit u on u.id = b.unit join hold h on h.id = b.hold
                 where b.hold = any(?)
                 order by b.hold, b.line, u.serial
                 """,
@@ -216,6 +226,11 @@ final class HoldRows {
     return new HeldUnit(
         row.getString("serial"),
         Optional.ofNullable(row.getString("matched_group")),
+        row.getLong("day_rate_minor"),
+        Optional.ofNullable(row.getObject("match_within_db", Double.class)),
+        Optional.ofNullable(row.getObject("replacement_minor", Long.class)),
+        row.getBoolean("occupies"),
+        Sql.instant(row, "lent_to"),
         new Period(Sql.instant(row, "busy_from"), Sql.instant(row, "busy_to")),
         Sql.instantIfAny(row, "out_at"),
         Sql.instantIfAny(row, "in_at"));

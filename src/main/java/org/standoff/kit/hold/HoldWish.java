@@ -19,6 +19,9 @@ public record HoldWish(
   /** Nobody lends for longer in one go; it bounds what a wrong year can block. */
   public static final Duration LONGEST = Duration.ofDays(366);
 
+  /** How long a hold stands unconfirmed where its desk names no time. */
+  public static final Duration USUAL_LIFETIME = Duration.ofDays(2);
+
   public HoldWish {
     lines = List.copyOf(lines);
   }

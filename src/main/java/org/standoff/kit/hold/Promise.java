@@ -58,7 +58,8 @@ record Promise(List<List<PromisedUnit>> units, List<Shortfall> shortfalls) {
             int line = ofModel.get(i);
             WantedLine wanted = lines.get(line);
             if (served.get(i).size() == wanted.quantity()) {
-              units.set(line, served.get(i).stream().map(unit -> promised(unit, time)).toList());
+              units.set(
+                  line, served.get(i).stream().map(unit -> promised(unit, lent, time)).toList());
             } else {
               shortfalls.add(new Shortfall(line, wanted, served.get(i).size()));
             }
@@ -88,9 +89,19 @@ record Promise(List<List<PromisedUnit>> units, List<Shortfall> shortfalls) {
     return lines;
   }
 
-  private static PromisedUnit promised(FreeUnit unit, Period busy) {
+  private static PromisedUnit promised(FreeUnit unit, Period lent, Period busy) {
     return new PromisedUnit(
         unit.id(),
-        new HeldUnit(unit.serial(), unit.group(), busy, Optional.empty(), Optional.empty()));
+        new HeldUnit(
+            unit.serial(),
+            unit.group(),
+            unit.dayRateMinor(),
+            unit.matchWithinDb(),
+            unit.replacementMinor(),
+            true,
+            lent.to(),
+            busy,
+            Optional.empty(),
+            Optional.empty()));
   }
 }

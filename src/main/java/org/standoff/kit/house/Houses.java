@@ -2,6 +2,8 @@ package org.standoff.kit.house;
 
 import io.quarkus.arc.All;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -59,6 +61,7 @@ public class Houses {
    * @param caller who changes it, for the audit
    * @param wanted the terms; their revision counts for nothing
    * @param supposed asked before anything changes
+   * @throws CurrencyInUse where it has units, and would charge in another currency
    */
   public Put<HouseTerms> put(Caller caller, HouseTerms wanted, Precondition supposed) {
     return transactions.statements(
@@ -75,6 +78,9 @@ public class Houses {
           if (known != null && known.withRevision(0).equals(wanted.withRevision(0))) {
             return new Put<>(known, false);
           }
+          if (known != null && !known.currency().equals(wanted.currency())) {
+            refuseWhereUnitsHaveRates(connection, known, wanted);
+          }
           HouseTerms now = HouseRows.write(connection, wanted);
           if (known != null) {
             for (ChangedTerms listener : listeners) {
@@ -83,6 +89,14 @@ public class Houses {
           }
           return new Put<>(now, known == null);
         });
+  }
+
+  private static void refuseWhereUnitsHaveRates(
+      Connection connection, HouseTerms known, HouseTerms wanted) throws SQLException {
+    if (Sql.first(connection, "select from unit where house = ? limit 1", row -> true, known.id())
+        .isPresent()) {
+      throw new CurrencyInUse(known.currency(), wanted.currency());
+    }
   }
 
   private UnknownHouse unknown(String id) {

@@ -24,8 +24,6 @@ import org.standoff.kit.house.Houses;
 public class HousePacks {
 
   private static final int MOST_NAMED = 100;
-  private static final String MICROPHONES = "microphones/";
-  private static final String EXTENSION = ".yaml";
 
   private final Transactions transactions;
   private final Houses houses;
@@ -193,15 +191,7 @@ public class HousePacks {
 
   private static void refuseLoss(Connection connection, String pack, Map<String, String> files)
       throws SQLException {
-    String[] kept =
-        files.keySet().stream()
-            .filter(path -> path.startsWith(MICROPHONES) && path.endsWith(EXTENSION))
-            .map(
-                path ->
-                    pack
-                        + "/"
-                        + path.substring(MICROPHONES.length(), path.length() - EXTENSION.length()))
-            .toArray(String[]::new);
+    String[] kept = PackedMicrophones.of(pack, files.keySet()).toArray(String[]::new);
     List<String> orphans =
         Sql.list(
             connection,

@@ -43,6 +43,14 @@ public class PublishedPacks implements PackSource {
     return known.containsKey(pack);
   }
 
+  /** Whether a microphone is in a pack that a house has published, as far as is known here. */
+  public boolean offers(String microphone) {
+    return known.values().stream()
+        .filter(pack -> microphone.startsWith(pack.id() + "/"))
+        .flatMap(pack -> PackedMicrophones.of(pack.id(), pack.files().keySet()))
+        .anyMatch(microphone::equals);
+  }
+
   /**
    * Looks what changed, and reads only that.
    *

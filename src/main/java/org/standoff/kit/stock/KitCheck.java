@@ -1,21 +1,29 @@
 package org.standoff.kit.stock;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.standoff.catalogue.Catalogue;
 import org.standoff.catalogue.CurrentCatalogue;
 import org.standoff.catalogue.ItemId;
 import org.standoff.chain.Microphone;
+import org.standoff.kit.pack.PackedMicrophones;
+import org.standoff.kit.pack.PublishedPacks;
 
 /**
  * What must hold in a kit beyond the form of each unit: serial numbers are there once, microphones
- * are in the catalogue, a matched group has at least two units of one microphone. Retired units are
- * on record only and stand under no rule but the first.
+ * are in the catalogue, a matched group has at least two units of one microphone, and what is not
+ * in one is not matched to anything. Retired units are on record only and stand under no rule but
+ * the first.
  */
 @ApplicationScoped
 public class KitCheck {
@@ -26,9 +34,11 @@ public class KitCheck {
   private static final int LEAST_MATCHED = 2;
 
   private final CurrentCatalogue current;
+  private final PublishedPacks published;
 
-  KitCheck(CurrentCatalogue current) {
+  KitCheck(CurrentCatalogue current, PublishedPacks published) {
     this.current = current;
+    this.published = published;
   }
 
   /**
@@ -50,11 +60,51 @@ public class KitCheck {
     return run.faults.stream().limit(MOST_FAULTS).toList();
   }
 
-  /** Whether one unit names a microphone of the catalogue; the fault where it does not. */
-  Optional<KitFault> fault(KitUnit unit) {
+  /** What is wrong with one unit, whatever stands beside it. */
+  List<KitFault> faults(KitUnit unit) {
     Run run = new Run(current.get());
-    run.lookAtMicrophone(0, unit);
-    return run.faults.stream().findFirst();
+    run.lookAlone(0, unit);
+    return run.faults;
+  }
+
+  /**
+   * Looks in the database whether houses took microphones of theirs out of the catalogue, which in
+   * memory is some seconds behind, and keeps them from doing so to the end of the transaction.
+   *
+   * @throws FaultyKit where units are such microphones
+   */
+  void refuseLost(Connection connection, List<KitUnit> kit) throws SQLException {
+    Set<String> ofHouses =
+        kit.stream()
+            .filter(unit -> unit.state() != UnitState.RETIRED)
+            .map(KitUnit::microphone)
+            .filter(published::offers)
+            .collect(Collectors.toSet());
+    if (ofHouses.isEmpty()) {
+      return;
+    }
+    Set<String> lost = PackedMicrophones.lost(connection, ofHouses);
+    List<KitFault> faults =
+        IntStream.range(0, kit.size())
+            .filter(index -> kit.get(index).state() != UnitState.RETIRED)
+            .filter(index -> lost.contains(kit.get(index).microphone()))
+            .limit(MOST_FAULTS)
+            .mapToObj(index -> unknownMicrophone(index, kit.get(index), Optional.empty()))
+            .toList();
+    if (!faults.isEmpty()) {
+      throw new FaultyKit(faults);
+    }
+  }
+
+  private static KitFault unknownMicrophone(int index, KitUnit unit, Optional<String> suggestion) {
+    return new KitFault(
+        index,
+        "microphone",
+        KitFault.Kind.UNKNOWN_MICROPHONE,
+        "The catalogue has no microphone of this id.",
+        unit.microphone(),
+        Optional.of("an id from /v1/microphones"),
+        suggestion);
   }
 
   static KitFault otherMicrophone(int index, KitUnit unit, String microphone) {
@@ -79,9 +129,24 @@ public class KitCheck {
       this.catalogue = catalogue;
     }
 
-    private record Group(int first, String microphone, int size) {
-      Group larger() {
-        return new Group(first, microphone, size + 1);
+    private record Group(int first, String microphone, int size, Optional<Double> matchWithinDb) {
+
+      static Group of(int index, KitUnit unit) {
+        return new Group(index, unit.microphone(), 1, Optional.ofNullable(unit.matchWithinDb()));
+      }
+
+      Group with(KitUnit unit) {
+        return new Group(
+            first,
+            microphone,
+            size + 1,
+            matchWithinDb.or(() -> Optional.ofNullable(unit.matchWithinDb())));
+      }
+
+      /** Whoever does not say contradicts nobody. */
+      boolean isMatchedOtherwise(KitUnit unit) {
+        @Nullable Double told = unit.matchWithinDb();
+        return told != null && matchWithinDb.filter(other -> !other.equals(told)).isPresent();
       }
     }
 
@@ -98,28 +163,42 @@ public class KitCheck {
       if (unit.state() == UnitState.RETIRED) {
         return;
       }
-      lookAtMicrophone(index, unit);
+      lookAlone(index, unit);
       @Nullable String name = unit.matchedGroup();
       if (name != null) {
         Group group = groups.get(name);
         if (group != null && !group.microphone().equals(unit.microphone())) {
           faults.add(otherMicrophone(index, unit, group.microphone()));
         }
-        groups.put(name, group == null ? new Group(index, unit.microphone(), 1) : group.larger());
+        if (group != null && group.isMatchedOtherwise(unit)) {
+          add(
+              index,
+              "match_within_db",
+              "The units of a matched group are within the same of each other.",
+              String.valueOf(unit.matchWithinDb()),
+              group.matchWithinDb().orElseThrow() + ", as the others of " + name + ", or nothing");
+        }
+        groups.put(name, group == null ? Group.of(index, unit) : group.with(unit));
       }
     }
 
-    void lookAtMicrophone(int index, KitUnit unit) {
+    void lookAlone(int index, KitUnit unit) {
+      lookAtMicrophone(index, unit);
+      @Nullable Double within = unit.matchWithinDb();
+      if (within != null && unit.matchedGroup() == null) {
+        add(
+            index,
+            "match_within_db",
+            "A unit of no matched group is matched to nothing.",
+            within.toString(),
+            "nothing, or a matched_group beside it");
+      }
+    }
+
+    private void lookAtMicrophone(int index, KitUnit unit) {
       if (!microphones.computeIfAbsent(unit.microphone(), this::isKnown)) {
         faults.add(
-            new KitFault(
-                index,
-                "microphone",
-                KitFault.Kind.UNKNOWN_MICROPHONE,
-                "The catalogue has no microphone of this id.",
-                unit.microphone(),
-                Optional.of("an id from /v1/microphones"),
-                catalogue.suggest(Microphone.class, unit.microphone())));
+            unknownMicrophone(index, unit, catalogue.suggest(Microphone.class, unit.microphone())));
       }
     }
 

@@ -26,7 +26,7 @@ public record KitFault(
   public enum Kind {
     /** The catalogue has no such microphone. */
     UNKNOWN_MICROPHONE,
-    /** Fine alone, but not beside the other units. */
+    /** Fine as a value, but not beside what else is told. */
     CONTRADICTION
   }
 }

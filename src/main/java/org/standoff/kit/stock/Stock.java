@@ -99,6 +99,7 @@ public class Stock {
           unit.house = house;
           if (known == null || !known.stored().unit().equals(wanted)) {
             checkBeside(house, wanted);
+            check.refuseLost(connection, List.of(wanted));
             change(connection, unit, wanted);
           }
           return new Put<>(unit.stored(), known == null);
@@ -155,12 +156,10 @@ public class Stock {
     if (wanted.state() == UnitState.RETIRED) {
       return;
     }
-    check
-        .fault(wanted)
-        .ifPresent(
-            fault -> {
-              throw new FaultyKit(List.of(fault));
-            });
+    List<KitFault> faults = check.faults(wanted);
+    if (!faults.isEmpty()) {
+      throw new FaultyKit(faults);
+    }
     @Nullable String group = wanted.matchedGroup();
     if (group == null) {
       return;

@@ -20,14 +20,18 @@ final class ToldUnits {
   private static final String TABLE =
       """
       create temporary table told (
-          serial         text collate "C",
-          microphone     text,
-          matched_group  text,
-          state          text,
-          day_rate_minor bigint,
-          note           text
+          serial            text collate "C",
+          microphone        text,
+          matched_group     text,
+          state             text,
+          day_rate_minor    bigint,
+          note              text,
+          replacement_minor bigint,
+          match_within_db   double precision
       ) on commit drop
       """;
+
+  private static final String NOTHING = "\\N";
 
   private ToldUnits() {}
 
@@ -64,13 +68,21 @@ final class ToldUnits {
     out.write(Long.toString(unit.dayRateMinor()));
     out.write('\t');
     cell(unit.note(), out);
+    out.write('\t');
+    number(unit.replacementMinor(), out);
+    out.write('\t');
+    number(unit.matchWithinDb(), out);
     out.write('\n');
+  }
+
+  private static void number(@Nullable Number number, Writer out) throws IOException {
+    out.write(number == null ? NOTHING : number.toString());
   }
 
   /** As the text format of COPY wants it. */
   private static void cell(@Nullable String text, Writer out) throws IOException {
     if (text == null) {
-      out.write("\\N");
+      out.write(NOTHING);
       return;
     }
     for (int i = 0; i < text.length(); i++) {

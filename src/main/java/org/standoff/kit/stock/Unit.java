@@ -34,6 +34,12 @@ public class Unit extends PanacheEntityBase {
 
   public String note;
 
+  @Column(name = "replacement_minor")
+  public Long replacementMinor;
+
+  @Column(name = "match_within_db")
+  public Double matchWithinDb;
+
   public long revision;
 
   void take(KitUnit unit) {
@@ -43,6 +49,8 @@ public class Unit extends PanacheEntityBase {
     state = unit.state().word();
     dayRateMinor = unit.dayRateMinor();
     note = unit.note();
+    replacementMinor = unit.replacementMinor();
+    matchWithinDb = unit.matchWithinDb();
     revision++;
   }
 
@@ -54,7 +62,9 @@ public class Unit extends PanacheEntityBase {
             matchedGroup,
             UnitState.of(state).orElseThrow(),
             dayRateMinor,
-            note);
+            note,
+            replacementMinor,
+            matchWithinDb);
     return new StoredUnit(house, unit, revision);
   }
 }

@@ -38,15 +38,21 @@ public class WholeKit {
              coalesce(told.state, 'retired') as new_state,
              coalesce(told.day_rate_minor, unit.day_rate_minor) as new_day_rate_minor,
              coalesce(told.note, unit.note) as new_note,
+             case when told.serial is null then unit.replacement_minor else told.replacement_minor end
+                 as new_replacement_minor,
+             case when told.serial is null then unit.match_within_db else told.match_within_db end
+                 as new_match_within_db,
              -- one that goes may free others too, for it makes the rest of its group whole
              (told.microphone, told.matched_group, told.state)
                  is distinct from (unit.microphone, unit.matched_group, unit.state) as is_moved,
              case
                  when unit.id is null then 'ADDED'
                  when coalesce(told.state, 'retired') = 'retired' and unit.state <> 'retired' then 'RETIRED'
-                 when (told.microphone, told.matched_group, told.state, told.day_rate_minor, told.note)
+                 when (told.microphone, told.matched_group, told.state, told.day_rate_minor, told.note,
+                         told.replacement_minor, told.match_within_db)
                      is distinct from
-                     (unit.microphone, unit.matched_group, unit.state, unit.day_rate_minor, unit.note)
+                     (unit.microphone, unit.matched_group, unit.state, unit.day_rate_minor, unit.note,
+                         unit.replacement_minor, unit.match_within_db)
                      then 'CHANGED'
                  else 'UNCHANGED'
              end as way
@@ -72,15 +78,19 @@ public class WholeKit {
       """
       update unit
       set microphone = new_microphone, matched_group = new_group, state = new_state,
-          day_rate_minor = new_day_rate_minor, note = new_note, revision = revision + 1
+          day_rate_minor = new_day_rate_minor, note = new_note,
+          replacement_minor = new_replacement_minor, match_within_db = new_match_within_db,
+          revision = revision + 1
       from difference
       where difference.id = unit.id and way in ('CHANGED', 'RETIRED')
       """;
 
   private static final String ADD =
       """
-      insert into unit (house, serial, microphone, matched_group, state, day_rate_minor, note)
-      select ?, serial, new_microphone, new_group, new_state, new_day_rate_minor, new_note
+      insert into unit (house, serial, microphone, matched_group, state, day_rate_minor, note,
+          replacement_minor, match_within_db)
+      select ?, serial, new_microphone, new_group, new_state, new_day_rate_minor, new_note,
+          new_replacement_minor, new_match_within_db
       from difference
       where way = 'ADDED'
       order by serial
@@ -154,6 +164,7 @@ public class WholeKit {
       Promises.refuse(connection, TAKEN);
     }
     if (changes && !dryRun) {
+      check.refuseLost(connection, kit);
       Sql.change(connection, CHANGE);
       Promises.follow(connection, RENAMED);
       Sql.change(connection, ADD, house);

@@ -35,10 +35,16 @@ public record FeedView(
       @Schema(
               description =
                   "What: house-added, house-changed, kit-changed, hold- and a state, hold-extended,"
-                      + " hold-changed, hold-hit; more may come",
+                      + " hold-changed, hold-hit (a late return), hold-unit-changed (the state or"
+                      + " the matched group of a promised unit is another); more may come",
               examples = "hold-confirmed")
           String kind,
       @Schema(description = "Id of the house whose kit it is about") @Nullable String house,
       @Schema(description = "Where the hold is that it is about") @Nullable String hold,
-      @Schema(description = "Figures and names that belong to it") Map<String, Object> detail) {}
+      @Schema(
+              description =
+                  "Figures and names that belong to it: added_count, changed_count and retired_count"
+                      + " of kit-changed; house, serial and ready_at of hold-hit; house, serial, state"
+                      + " and matched_group, as they are now, of hold-unit-changed")
+          Map<String, Object> detail) {}
 }

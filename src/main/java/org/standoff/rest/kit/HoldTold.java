@@ -70,14 +70,12 @@ public record HoldTold(
   /** Four weeks. */
   static final int LONGEST_LIFETIME_MIN = 40_320;
 
-  static final int USUAL_LIFETIME_MIN = 2_880;
-
   HoldWish wish() {
     return new HoldWish(
         reference,
         AskedTimes.period(from, to),
         lines.stream().map(HoldLineTold::wanted).toList(),
-        Duration.ofMinutes(lifetimeMin == null ? USUAL_LIFETIME_MIN : lifetimeMin),
+        lifetimeMin == null ? HoldWish.USUAL_LIFETIME : Duration.ofMinutes(lifetimeMin),
         Boolean.TRUE.equals(second));
   }
 }

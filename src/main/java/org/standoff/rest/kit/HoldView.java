@@ -100,6 +100,20 @@ public record HoldView(
   public record PromisedUnit(
       @Schema(description = "Its serial number in its house") String serial,
       @Schema(description = "Its matched group, if it has one") @Nullable String matchedGroup,
+      @Schema(
+              description =
+                  "How far the sensitivities of that group are apart at most, by the house's own"
+                      + " measure; absent where it does not say")
+          @Nullable Double matchWithinDb,
+      @Schema(
+              description =
+                  "Charge for a day when it was promised, in minor units of the house's currency")
+          long dayRateMinor,
+      @Schema(
+              description =
+                  "What the house asked for it, where it does not come back, when it was promised;"
+                      + " absent where it did not say")
+          @Nullable Long replacementMinor,
       @Schema(description = "From when nobody else can have it") Instant busyFrom,
       @Schema(description = "Until when: its return and the house's turn-round") Instant busyTo,
       @Schema(description = "When it was handed over; absent before") @Nullable Instant outAt,
@@ -109,6 +123,9 @@ public record HoldView(
       return new PromisedUnit(
           held.serial(),
           held.matchedGroup().orElse(null),
+          held.matchWithinDb().orElse(null),
+          held.dayRateMinor(),
+          held.replacementMinor().orElse(null),
           held.busy().from(),
           held.busy().to(),
           held.outAt().orElse(null),

@@ -40,18 +40,18 @@ final class KitExamples {
 
   static final String SHEET =
       """
-      serial,microphone,matched_group,state,day_rate_minor,note
-      QS-0101,boathouse/ldc-multi-1,,available,1800,
-      QS-0102,boathouse/ldc-multi-1,,in-repair,1800,"pad switch sticks, sent in"
-      QS-0103,boathouse/sdc-omni-1,omni-1,available,1200,
-      QS-0104,boathouse/sdc-omni-1,omni-1,available,1200,
+      serial,microphone,matched_group,state,day_rate_minor,note,replacement_minor,match_within_db
+      QS-0101,boathouse/ldc-multi-1,,available,1800,,,
+      QS-0102,boathouse/ldc-multi-1,,in-repair,1800,"pad switch sticks, sent in",,
+      QS-0103,boathouse/sdc-omni-1,omni-1,available,1200,,54000,0.5
+      QS-0104,boathouse/sdc-omni-1,omni-1,available,1200,,54000,0.5
       """;
 
   static final String UNIT =
       """
       {
         "microphone": "boathouse/sdc-omni-1", "matched_group": "omni-1", "day_rate_minor": 1250,
-        "note": "new capsule in May"
+        "note": "new capsule in May", "replacement_minor": 54000, "match_within_db": 0.5
       }
       """;
 

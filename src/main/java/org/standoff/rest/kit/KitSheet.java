@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 import org.standoff.catalogue.ItemId;
 import org.standoff.catalogue.NearMiss;
 import org.standoff.kit.Texts;
+import org.standoff.kit.stock.FaultyKit;
 import org.standoff.kit.stock.KitCheck;
 import org.standoff.kit.stock.KitFault;
 import org.standoff.kit.stock.KitUnit;
@@ -44,10 +45,12 @@ final class KitSheet {
   private static final String STATE = "state";
   private static final String DAY_RATE = "day_rate_minor";
   private static final String NOTE = "note";
+  private static final String REPLACEMENT = "replacement_minor";
+  private static final String MATCH_WITHIN = "match_within_db";
 
   /** As the sheet that is given out has them. */
   static final List<String> COLUMNS =
-      List.of(SERIAL, MICROPHONE, MATCHED_GROUP, STATE, DAY_RATE, NOTE);
+      List.of(SERIAL, MICROPHONE, MATCHED_GROUP, STATE, DAY_RATE, NOTE, REPLACEMENT, MATCH_WITHIN);
 
   private static final List<String> NEEDED = List.of(SERIAL, MICROPHONE, DAY_RATE);
 
@@ -60,7 +63,8 @@ final class KitSheet {
   private static final Pattern NAME = Pattern.compile(KitUnit.NAME);
   private static final Pattern ONE_LINE = Pattern.compile(Texts.ONE_LINE);
   private static final Pattern NOTE_TEXT = Pattern.compile(Texts.LINES);
-  private static final Pattern WHOLE_NUMBER = Pattern.compile("\\d{1,10}");
+  private static final Pattern WHOLE_NUMBER = Pattern.compile("\\d{1,12}");
+  private static final Pattern DECIMAL = Pattern.compile("\\d{1,3}(\\.\\d{1,6})?");
 
   private static final CsvFactory CSV =
       CsvFactory.builder()
@@ -112,9 +116,7 @@ final class KitSheet {
    * @throws InvalidRequest where anything is wrong with the sheet, in itself or by the check
    */
   List<KitUnit> units(KitCheck check) {
-    for (KitFault fault : check.faults(units, complete && faults.isEmpty())) {
-      faults.add(KitFaults.inRow(fault, rowOf.get(fault.index())));
-    }
+    faults.addAll(inRows(check.faults(units, complete && faults.isEmpty())));
     if (!faults.isEmpty()) {
       throw new InvalidRequest(
           ProblemType.RULE_BROKEN,
@@ -124,6 +126,15 @@ final class KitSheet {
               .toList());
     }
     return units;
+  }
+
+  /** What turned out to be wrong with the units later on, told where they stand. */
+  InvalidRequest refused(FaultyKit faulty) {
+    return new InvalidRequest(ProblemType.RULE_BROKEN, inRows(faulty.faults()));
+  }
+
+  private List<Fault> inRows(List<KitFault> found) {
+    return found.stream().map(fault -> KitFaults.inRow(fault, rowOf.get(fault.index()))).toList();
   }
 
   private void readAll(CsvParser rows) throws IOException {
@@ -219,10 +230,15 @@ final class KitSheet {
     String microphone = microphone(cells);
     @Nullable String group = name(cells, MATCHED_GROUP).map(this::once).orElse(null);
     UnitState state = state(cells);
-    long rate = rate(cells);
+    long rate = amount(cells, DAY_RATE, KitUnit.MOST_RATE_MINOR).orElse(0L);
     String note = note(cells);
+    @Nullable Long replacement =
+        cell(cells, REPLACEMENT).isEmpty()
+            ? null
+            : amount(cells, REPLACEMENT, KitUnit.MOST_REPLACEMENT_MINOR).orElse(null);
+    @Nullable Double within = matchWithin(cells);
     if (faults.size() == before) {
-      units.add(new KitUnit(serial, microphone, group, state, rate, note));
+      units.add(new KitUnit(serial, microphone, group, state, rate, note, replacement, within));
       rowOf.add(row);
     }
   }
@@ -278,23 +294,43 @@ final class KitSheet {
     return state.orElse(UnitState.AVAILABLE);
   }
 
-  private long rate(List<String> cells) {
-    String text = cell(cells, DAY_RATE);
+  private Optional<Long> amount(List<String> cells, String column, long most) {
+    String text = cell(cells, column);
     boolean whole = WHOLE_NUMBER.matcher(text).matches();
-    long rate = whole ? Long.parseLong(text) : 0;
-    if (!whole || rate > KitUnit.MOST_RATE_MINOR) {
-      faults.add(
-          Fault.inRow(
-                  row,
-                  DAY_RATE,
-                  text.isEmpty()
-                      ? FaultCode.MISSING
-                      : whole ? FaultCode.OUT_OF_RANGE : FaultCode.WRONG_TYPE,
-                  "A rate is a whole number of minor units, with no point.")
-              .found(text)
-              .allowed("0 to " + KitUnit.MOST_RATE_MINOR));
+    if (whole && Long.parseLong(text) <= most) {
+      return Optional.of(Long.parseLong(text));
     }
-    return rate;
+    faults.add(
+        Fault.inRow(
+                row,
+                column,
+                text.isEmpty()
+                    ? FaultCode.MISSING
+                    : whole ? FaultCode.OUT_OF_RANGE : FaultCode.WRONG_TYPE,
+                "An amount is a whole number of minor units, with no point.")
+            .found(text)
+            .allowed("0 to " + most));
+    return Optional.empty();
+  }
+
+  private @Nullable Double matchWithin(List<String> cells) {
+    String text = cell(cells, MATCH_WITHIN);
+    if (text.isEmpty()) {
+      return null;
+    }
+    boolean number = DECIMAL.matcher(text).matches();
+    if (number && Double.parseDouble(text) <= KitUnit.WIDEST_MATCH_DB) {
+      return Double.valueOf(text);
+    }
+    faults.add(
+        Fault.inRow(
+                row,
+                MATCH_WITHIN,
+                number ? FaultCode.OUT_OF_RANGE : FaultCode.WRONG_TYPE,
+                "How well a group matches is a number of decibels, with a decimal point.")
+            .found(text)
+            .allowed("0 to " + KitUnit.WIDEST_MATCH_DB));
+    return null;
   }
 
   private String note(List<String> cells) {

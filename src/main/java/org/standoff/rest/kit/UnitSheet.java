@@ -19,16 +19,21 @@ final class UnitSheet {
   private final CsvTable table = new CsvTable(KitSheet.COLUMNS);
 
   void add(KitUnit unit) {
-    @Nullable String group = unit.matchedGroup();
     List<Object> cells =
         Arrays.asList(
             unit.serial(),
             unit.microphone(),
-            group == null ? "" : group,
+            orEmpty(unit.matchedGroup()),
             unit.state().word(),
             unit.dayRateMinor(),
-            MARKED.matcher(unit.note()).matches() ? "'" + unit.note() : unit.note());
+            MARKED.matcher(unit.note()).matches() ? "'" + unit.note() : unit.note(),
+            orEmpty(unit.replacementMinor()),
+            orEmpty(unit.matchWithinDb()));
     table.row(cells);
+  }
+
+  private static Object orEmpty(@Nullable Object value) {
+    return value == null ? "" : value;
   }
 
   String text() {

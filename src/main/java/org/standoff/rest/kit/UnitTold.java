@@ -1,5 +1,7 @@
 package org.standoff.rest.kit;
 
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
@@ -22,6 +24,8 @@ import org.standoff.rest.json.TakesBack;
  * @param state whether it can be lent; available where left out
  * @param dayRateMinor charge for a day
  * @param note for people
+ * @param replacementMinor what the house asks for it where it does not come back
+ * @param matchWithinDb how far the sensitivities of its group are apart at most
  */
 @TakesBack(UnitView.class)
 @Schema(name = "UnitTold", description = "What a house tells of one unit")
@@ -58,7 +62,24 @@ public record UnitTold(
     @Schema(description = "For people; empty where left out")
         @Size(max = KitUnit.LONGEST_NOTE)
         @Pattern(regexp = Texts.LINES)
-        String note) {
+        String note,
+    @Schema(
+            description =
+                "What the house asks for it where it does not come back, in minor units of its"
+                    + " currency; left out where it does not say",
+            examples = "64000")
+        @Min(0)
+        @Max(KitUnit.MOST_REPLACEMENT_MINOR)
+        Long replacementMinor,
+    @Schema(
+            description =
+                "How far the sensitivities of its group are apart at most, by the house's own"
+                    + " measure; for a unit of a matched group alone, left out where the house does"
+                    + " not say",
+            examples = "0.5")
+        @DecimalMin("0")
+        @DecimalMax("" + KitUnit.WIDEST_MATCH_DB)
+        Double matchWithinDb) {
 
   /**
    * @param number its serial number
@@ -70,6 +91,8 @@ public record UnitTold(
         matchedGroup,
         Objects.requireNonNullElse(state, UnitState.AVAILABLE),
         dayRateMinor,
-        Objects.requireNonNullElse(note, ""));
+        Objects.requireNonNullElse(note, ""),
+        replacementMinor,
+        matchWithinDb);
   }
 }

@@ -18,6 +18,8 @@ import org.standoff.rest.http.Tagged;
  * @param state whether it can be lent
  * @param dayRateMinor charge for a day
  * @param note for people
+ * @param replacementMinor what the house asks for it where it does not come back
+ * @param matchWithinDb how far the sensitivities of its group are apart at most
  * @param revision counts its changes
  * @param etag the entity tag of the unit
  */
@@ -39,6 +41,16 @@ public record UnitView(
     @Schema(description = "Charge for a day, in minor units of the house's currency")
         long dayRateMinor,
     @Schema(description = "For people") String note,
+    @Schema(
+            description =
+                "What the house asks for it where it does not come back, in minor units of its"
+                    + " currency; absent where it does not say")
+        @Nullable Long replacementMinor,
+    @Schema(
+            description =
+                "How far the sensitivities of its group are apart at most, by the house's own"
+                    + " measure; absent where it does not say")
+        @Nullable Double matchWithinDb,
     @Schema(description = "Counts the changes of this unit") long revision,
     @Schema(description = "Its entity tag, to be sent as If-Match with a change") String etag) {
 
@@ -52,6 +64,8 @@ public record UnitView(
         unit.state(),
         unit.dayRateMinor(),
         unit.note(),
+        unit.replacementMinor(),
+        unit.matchWithinDb(),
         stored.revision(),
         tag(stored.house(), unit.serial(), stored.revision()));
   }

@@ -190,8 +190,12 @@ public class UnitsResource {
       @Context HttpHeaders headers,
       InputStream body) {
     Caller publisher = publisherOf(house);
-    List<KitUnit> kit = KitSheet.read(body).units(check);
-    return publish(publisher, house, kit, dryRun, headers);
+    KitSheet sheet = KitSheet.read(body);
+    try {
+      return publish(publisher, house, sheet.units(check), dryRun, headers);
+    } catch (FaultyKit faulty) {
+      throw sheet.refused(faulty);
+    }
   }
 
   private Caller publisherOf(String house) {

@@ -16,6 +16,7 @@ import org.standoff.answers.TooCostly;
 import org.standoff.kit.DatabaseLost;
 import org.standoff.kit.NotPermitted;
 import org.standoff.kit.StatementFailed;
+import org.standoff.kit.house.CurrencyInUse;
 import org.standoff.kit.house.UnknownHouse;
 import org.standoff.kit.pack.PackClash;
 import org.standoff.kit.pack.UnknownPack;
@@ -88,6 +89,7 @@ final class ExceptionTable {
     row(UnknownPack.class, e -> unknown("pack", e.getMessage(), e.pack(), null));
     row(UnitsUnderHold.class, ExceptionTable::underHold);
     row(PackClash.class, ExceptionTable::packClash);
+    row(CurrencyInUse.class, ExceptionTable::currencyInUse);
     row(DatabaseLost.class, e -> Told.unavailable(e.getMessage()));
     row(StatementFailed.class, ExceptionTable::statementFailed);
     row(NotFoundException.class, ExceptionTable::notFound);
@@ -199,6 +201,16 @@ final class ExceptionTable {
                         .found(promise.serial())
                         .allowed("once hold " + promise.hold() + " is over or released"))
             .toList());
+  }
+
+  private static Told currencyInUse(CurrencyInUse refused) {
+    return Told.of(
+        ProblemType.CLASH,
+        refused.getMessage(),
+        List.of(
+            Fault.atPointer("/currency", FaultCode.CONTRADICTION, refused.getMessage())
+                .found(refused.wanted().getCurrencyCode())
+                .allowed(refused.now().getCurrencyCode())));
   }
 
   private static Told packClash(PackClash clash) {

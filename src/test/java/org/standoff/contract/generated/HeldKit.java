@@ -64,8 +64,8 @@ final class HeldKit {
         house,
         serial);
     Kit.sql(
-        "insert into hold_unit (hold, line, unit, house, microphone, busy, out_at)"
-            + " select ?::uuid, 0, id, house, microphone,"
+        "insert into hold_unit (hold, line, unit, house, microphone, day_rate_minor, busy, out_at)"
+            + " select ?::uuid, 0, id, house, microphone, day_rate_minor,"
             + " tstzrange(least(?::timestamptz, case ? when 'out' then now() end), ?::timestamptz),"
             + " case ? when 'out' then now() end from unit where house = ? and serial = ?",
         id,

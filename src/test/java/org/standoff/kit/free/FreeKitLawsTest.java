@@ -426,8 +426,8 @@ class FreeKitLawsTest {
           house.id(),
           unit.model);
       database.change(
-          "insert into hold_unit (hold, line, unit, house, microphone, busy, occupies, out_at)"
-              + " select ?, 0, id, house, microphone, tstzrange(?, ?), ?, ?"
+          "insert into hold_unit (hold, line, unit, house, microphone, day_rate_minor, busy, occupies, out_at)"
+              + " select ?, 0, id, house, microphone, day_rate_minor, tstzrange(?, ?), ?, ?"
               + " from unit where house = ? and serial = ?",
           hold,
           promise.busy().from(),

@@ -48,7 +48,7 @@ class TurnRoundTest {
     kit.service.wholeKit.publish(
         Callers.ADMIN,
         "quay",
-        List.of(new KitUnit(serial, "core/b", null, UnitState.AVAILABLE, 1000, "")),
+        List.of(new KitUnit(serial, "core/b", null, UnitState.AVAILABLE, 1000, "", null, null)),
         false,
         Supposing.NOTHING);
     Period inTurnRound = period(3, 4);

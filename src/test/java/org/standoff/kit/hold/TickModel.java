@@ -63,7 +63,9 @@ final class TickModel {
           group.isEmpty() ? null : group,
           UnitState.of(state).orElseThrow(),
           dayRateMinor,
-          "");
+          "",
+          null,
+          null);
     }
   }
 

@@ -18,15 +18,19 @@ class UnitChoiceTest {
   private final List<FreeUnit> free = new ArrayList<>();
 
   private UnitChoiceTest single(String serial, long rate) {
-    free.add(new FreeUnit(free.size(), serial, Optional.empty(), 1, rate));
+    add(free.size(), serial, Optional.empty(), 1, rate);
     return this;
   }
 
   private UnitChoiceTest group(String name, long... rates) {
     for (long rate : rates) {
-      free.add(new FreeUnit(free.size(), name, Optional.of(name), rates.length, rate));
+      add(free.size(), name, Optional.of(name), rates.length, rate);
     }
     return this;
+  }
+
+  private void add(long id, String serial, Optional<String> group, int groupSize, long rate) {
+    free.add(new FreeUnit(id, serial, group, groupSize, rate, Optional.empty(), Optional.empty()));
   }
 
   /** So many single units, and whole groups of these sizes, all at one rate. */
@@ -104,7 +108,7 @@ class UnitChoiceTest {
 
   @Test
   void aGroupOfWhichAMemberIsAwayIsNone() {
-    free.add(new FreeUnit(1, "grouped", Optional.of("g"), 2, RATE));
+    add(1, "grouped", Optional.of("g"), 2, RATE);
     assertThat(served(loose(1), matched("quay", "core/a", 2)))
         .containsExactly(List.of(), List.of());
   }

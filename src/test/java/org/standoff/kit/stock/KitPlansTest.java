@@ -87,6 +87,33 @@ class KitPlansTest {
     assertThat(add("taken-back", "A", UNITS)).isBetween((long) UNITS, UNITS * MOST_ROWS_PER_UNIT);
   }
 
+  @Test
+  void whoHoldsTheUnitsOfAKitIsFoundWithoutReadingAllPromisesForEach() throws SQLException {
+    house("one-first");
+    add("one-first", "A", 1);
+    promise("one-first", "00000000-0000-7000-8000-000000000001");
+    run("analyze hold_unit");
+    run("update unit set state = 'in-repair' where house = 'one-first'");
+
+    house("kit-next");
+    add("kit-next", "B", UNITS);
+    promise("kit-next", "00000000-0000-7000-8000-000000000002");
+    assertThat(run("update unit set state = 'in-repair' where house = 'kit-next'"))
+        .isBetween((long) UNITS, UNITS * MOST_ROWS_PER_UNIT);
+  }
+
+  private void promise(String house, String hold) throws SQLException {
+    run(
+        "insert into hold (id, desk, reference, held_from, held_to, state)"
+            + " values ('%1$s', 'desk', '%1$s', now(), now() + interval '1 day', 'confirmed')"
+                .formatted(hold));
+    run(
+        "insert into hold_unit (hold, line, unit, house, microphone, busy)"
+            + " select '%s', 0, id, house, microphone, tstzrange(now(), now() + interval '1 day')"
+                .formatted(hold)
+            + " from unit where house = '%s'".formatted(house));
+  }
+
   private void house(String id) throws SQLException {
     run("insert into house (id, title, zone) values ('%s', 'Test house', 'UTC')".formatted(id));
   }

@@ -10,6 +10,7 @@ import org.standoff.catalogue.ItemIndex;
 import org.standoff.chain.Microphone;
 import org.standoff.fixture.MicrophoneBuilder;
 import org.standoff.kit.Transactions;
+import org.standoff.kit.pack.PublishedPacks;
 
 /** Publishing without the framework, from a catalogue of a few microphones. */
 public final class PlainStock {
@@ -24,7 +25,8 @@ public final class PlainStock {
             List.of(),
             List.of(),
             new ItemIndex(Stream.of(microphones).map(PlainStock::microphone).toList()));
-    return new WholeKit(transactions, new KitCheck(() -> catalogue), List.of(freed));
+    return new WholeKit(
+        transactions, new KitCheck(() -> catalogue, new PublishedPacks()), List.of(freed));
   }
 
   private static ItemIndex.Typed<Microphone> microphone(String id) {

@@ -8,6 +8,8 @@ import io.quarkus.test.common.TestResourceScope;
 import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
@@ -31,15 +33,28 @@ import org.standoff.kit.Model;
 import org.standoff.kit.ModelLocks;
 import org.standoff.kit.Role;
 import org.standoff.kit.Sql;
+import org.standoff.kit.pack.HousePacks;
 
 @QuarkusTest
 @WithTestResource(value = EmbeddedDatabaseResource.class, scope = TestResourceScope.GLOBAL)
 class WholeKitTest {
   private static final Caller ADMIN = new Caller("admin", Set.of(Role.ADMIN), Optional.empty());
   private static final String DYNAMIC = "core/dyn-card-1";
+  private static final Path DYNAMIC_FILE = Path.of("catalogue/core/microphones/dyn-card-1.yaml");
+
+  private static final String PACK =
+      """
+      format: 1
+      id: %s
+      title: A pack of a test
+      version: 1.0.0
+      licence: Apache-2.0
+      publisher: A test
+      """;
 
   @Inject WholeKit wholeKit;
   @Inject Stock stock;
+  @Inject HousePacks housePacks;
   @Inject DataSource dataSource;
 
   /** A booking that was first keeps its unit; the publish waits for it and is refused. */
@@ -54,7 +69,7 @@ class WholeKitTest {
       ModelLocks.take(booking, List.of(new Model(house, DYNAMIC)));
       CompletableFuture<PublishReport> publishing =
           CompletableFuture.supplyAsync(() -> publish(house, List.of(unit("B"))));
-      waitForALockOf(house);
+      waitForALockOf(house, "advisory");
       book(booking, hold, house, "A");
       booking.commit();
       booking.setAutoCommit(true);
@@ -136,7 +151,8 @@ class WholeKitTest {
       for (int i = 0; i < 30; i++) {
         if (random.nextInt(3) > 0) {
           UnitState state = UnitState.values()[random.nextInt(3)];
-          kit.add(new KitUnit("U" + i, DYNAMIC, null, state, 100 * random.nextInt(2), ""));
+          kit.add(
+              new KitUnit("U" + i, DYNAMIC, null, state, 100 * random.nextInt(2), "", null, null));
         }
       }
       long before = stock.revision(house);
@@ -180,11 +196,11 @@ class WholeKitTest {
   }
 
   private static KitUnit unit(String serial) {
-    return new KitUnit(serial, DYNAMIC, null, UnitState.AVAILABLE, 400, "");
+    return new KitUnit(serial, DYNAMIC, null, UnitState.AVAILABLE, 400, "", null, null);
   }
 
   private static KitUnit unit(String serial, String group) {
-    return new KitUnit(serial, DYNAMIC, group, UnitState.AVAILABLE, 400, "");
+    return new KitUnit(serial, DYNAMIC, group, UnitState.AVAILABLE, 400, "", null, null);
   }
 
   private static Set<String> serials(List<KitUnit> kit) {
@@ -209,14 +225,15 @@ class WholeKitTest {
   }
 
   /** Until somebody waits for an advisory lock, which here can only be the publish. */
-  private void waitForALockOf(String house) {
+  private void waitForALockOf(String house, String kind) {
     await(house)
         .until(
             () -> {
               try (Connection connection = dataSource.getConnection()) {
                 return !Sql.list(
                         connection,
-                        "select 1 from pg_locks where locktype = 'advisory' and not granted",
+                        "select 1 from pg_locks where locktype = '%s' and not granted"
+                            .formatted(kind),
                         row -> true)
                     .isEmpty();
               }
@@ -258,6 +275,36 @@ class WholeKitTest {
     }
   }
 
+  /** The pack is in the catalogue still when the publish begins, and gone when it is let in. */
+  @Test
+  void aPackThatIsBeingTakenBackIsWaitedForAndItsMicrophonesAreUnknownThen() throws Exception {
+    String house = Kit.house().id();
+    String microphone = house + "/twin-of-dyn-card-1";
+    housePacks.put(
+        ADMIN,
+        house,
+        house,
+        Map.of(
+            "pack.yaml", PACK.formatted(house),
+            "microphones/twin-of-dyn-card-1.yaml", Files.readString(DYNAMIC_FILE)),
+        Supposing.NOTHING);
+    KitUnit unit = new KitUnit("A", microphone, null, UnitState.AVAILABLE, 400, "", null, null);
+    publish(house, List.of(unit));
+    publish(house, List.of());
+    try (Connection taking = dataSource.getConnection()) {
+      taking.setAutoCommit(false);
+      Sql.change(
+          taking, "update pack set files = null, revision = revision + 1 where id = ?", house);
+      CompletableFuture<PublishReport> publishing =
+          CompletableFuture.supplyAsync(() -> publish(house, List.of(unit)));
+      waitForALockOf(house, "transactionid");
+      taking.commit();
+      taking.setAutoCommit(true);
+      assertThat(catchThrowable(publishing::join)).hasCauseInstanceOf(FaultyKit.class);
+    }
+    assertThat(available(house)).isEmpty();
+  }
+
   private static void book(Connection connection, UUID hold, String house, String serial)
       throws SQLException {
     Sql.change(
@@ -268,8 +315,8 @@ class WholeKitTest {
         hold.toString());
     Sql.change(
         connection,
-        "insert into hold_unit (hold, line, unit, house, microphone, busy)"
-            + " select ?, 0, id, house, microphone, tstzrange(now(), now() + interval '2 days')"
+        "insert into hold_unit (hold, line, unit, house, microphone, day_rate_minor, busy)"
+            + " select ?, 0, id, house, microphone, day_rate_minor, tstzrange(now(), now() + interval '2 days')"
             + " from unit where house = ? and serial = ?",
         hold,
         house,

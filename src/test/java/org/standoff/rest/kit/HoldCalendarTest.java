@@ -42,7 +42,17 @@ class HoldCalendarTest {
   }
 
   private static HeldUnit unit(String serial) {
-    return new HeldUnit(serial, Optional.of("omni-1"), PERIOD, Optional.empty(), Optional.empty());
+    return new HeldUnit(
+        serial,
+        Optional.of("omni-1"),
+        1400,
+        Optional.empty(),
+        Optional.empty(),
+        true,
+        PERIOD.to(),
+        PERIOD,
+        Optional.empty(),
+        Optional.empty());
   }
 
   @Test

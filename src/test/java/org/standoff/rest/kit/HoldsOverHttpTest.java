@@ -18,6 +18,10 @@ import jakarta.inject.Inject;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HashMap;
@@ -376,6 +380,64 @@ class HoldsOverHttpTest {
   }
 
   @Test
+  void aHoldCostsWhatItsUnitsCostWhenTheyWerePromised() {
+    Response made = held("r-30");
+    Response dearer =
+        publisher(house)
+            .header("If-Match", "*")
+            .body(
+                "{\"microphone\": \"%s\", \"matched_group\": \"%s\", \"day_rate_minor\": 9000}"
+                    .formatted(PAIR, made.jsonPath().getString("lines[0].units[0].matched_group")))
+            .put("/v1/houses/" + house + "/units/" + pair.get(0));
+    assertThat(dearer.statusCode()).as(dearer.asString()).isEqualTo(200);
+    Response charge = by(desk).get(address(made) + "/charge");
+    assertThat(charge.jsonPath().getList("houses.house")).containsExactly(house);
+    assertThat(charge.jsonPath().getList("houses[0].units.serial")).isEqualTo(pair);
+    // 2 x 10.00 x 4: Friday to Monday, for the house counts a weekend as two days
+    assertThat(charge.jsonPath().getDouble("houses[0].units[0].charged_days")).isEqualTo(4);
+    assertThat(charge.jsonPath().getLong("houses[0].owed_minor")).isEqualTo(8_000);
+    assertThat(charge.jsonPath().getList("totals.owed_minor")).containsExactly(8_000);
+    assertThat(charge.jsonPath().getInt("houses[0].missing_count")).isZero();
+    step(by(desk), made, "release");
+    Response released = by(desk).get(address(made) + "/charge");
+    assertThat(released.jsonPath().getList("houses")).isEmpty();
+    assertThat(released.jsonPath().getList("totals")).isEmpty();
+  }
+
+  @Test
+  void whatIsNotBackIsToldWithWhatItsHouseAsksForIt() {
+    Kit.sql("update unit set replacement_minor = 64000 where house = ?", house);
+    ObjectNode wish =
+        wish("r-32", line(house, PAIR, 2).put("matched", true), line(second, SINGLE, 1));
+    Response made = hold(desk, "k-32", wish);
+    Response out = step(publisher(house), step(by(desk), made, "confirm"), "check-out");
+    // as if it had been due on 1 June 2026, a Monday; a weekend is two days here, so each day is
+    // one
+    Kit.sql(
+        "update hold set held_from = '2026-05-29T08:00:00Z', held_to = '2026-06-01T09:00:00Z'"
+            + " where id = ?::uuid",
+        out.jsonPath().getString("id"));
+    Kit.sql(
+        "update hold_unit set lent_to = '2026-06-01T09:00:00Z' where hold = ?::uuid",
+        out.jsonPath().getString("id"));
+    Response charge = publisher(house).get(address(made) + "/charge");
+    LocalDate asOf =
+        Instant.parse(charge.jsonPath().getString("as_of"))
+            .atZone(ZoneId.of("Europe/Vienna"))
+            .toLocalDate();
+    long late = ChronoUnit.DAYS.between(LocalDate.of(2026, 6, 1), asOf);
+    assertThat(charge.jsonPath().getList("houses.house"))
+        .as("a house sees its own part")
+        .containsExactly(house);
+    assertThat(charge.jsonPath().getInt("houses[0].missing_count")).isEqualTo(2);
+    assertThat(charge.jsonPath().getLong("houses[0].missing_replacement_minor")).isEqualTo(128_000);
+    assertThat(charge.jsonPath().getLong("houses[0].charge_minor")).isEqualTo(2 * 4 * 1_000);
+    assertThat(charge.jsonPath().getLong("houses[0].late_minor")).isEqualTo(2 * late * 1_000);
+    assertThat(by(desk).get(address(made) + "/charge").jsonPath().getList("houses.house"))
+        .containsExactly(house, second);
+  }
+
+  @Test
   void anExtensionIntoAnothersTimeNamesTheUnits() {
     Response made = held("r-10");
     ObjectNode later = wish("r-11", line(house, PAIR, 2));
@@ -524,6 +586,50 @@ class HoldsOverHttpTest {
     assertThat(kinds(by(other), start)).noneMatch(kind -> kind.startsWith("hold-"));
     assertThat(kinds(given(), start)).noneMatch(kind -> kind.startsWith("hold-"));
     assertThat(kinds(publisher(house), start)).contains("hold-confirmed");
+  }
+
+  @Test
+  void theFeedTellsADeskThatAPromisedUnitIsNotWhatItWas() {
+    String start = lastCursor();
+    Response made = held("r-31");
+    String unit =
+        "{\"microphone\": \"%s\", \"matched_group\": \"%s\", \"day_rate_minor\": %d, \"state\": \"%s\"}";
+    String group = made.jsonPath().getString("lines[0].units[0].matched_group");
+    for (String told :
+        List.of(
+            unit.formatted(PAIR, group, 9000, "available"),
+            unit.formatted(PAIR, group, 9000, "in-repair"))) {
+      assertThat(
+              publisher(house)
+                  .header("If-Match", "*")
+                  .body(told)
+                  .put("/v1/houses/" + house + "/units/" + pair.get(0))
+                  .statusCode())
+          .isEqualTo(200);
+    }
+    await()
+        .untilAsserted(
+            () ->
+                assertThat(unitsChanged(by(desk), start))
+                    .as("another rate is no concern of theirs")
+                    .containsExactly(
+                        Map.of(
+                            "house",
+                            house,
+                            "serial",
+                            pair.get(0),
+                            "state",
+                            "in-repair",
+                            "matched_group",
+                            group)));
+    assertThat(unitsChanged(publisher(house), start)).hasSize(1);
+    assertThat(unitsChanged(by(other), start)).isEmpty();
+  }
+
+  private static List<Map<String, Object>> unitsChanged(RequestSpecification as, String after) {
+    return as.get("/v1/events?limit=500&after=" + after)
+        .jsonPath()
+        .getList("events.findAll { it.kind == 'hold-unit-changed' }.detail");
   }
 
   @Test

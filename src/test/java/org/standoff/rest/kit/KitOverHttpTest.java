@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -90,6 +91,61 @@ class KitOverHttpTest {
   }
 
   @Test
+  void whatAUnitIsWorthAndHowWellItsGroupMatchesComesBackAsItWasTold() {
+    String sheet =
+        """
+        serial,microphone,matched_group,state,day_rate_minor,note,replacement_minor,match_within_db
+        A,core/sdc-card-1,p,available,900,,64000,0.35
+        B,core/sdc-card-1,p,available,900,,,
+        """
+            .replace("\n", "\r\n");
+    published(sheet);
+    assertThat(unit("A").jsonPath().getLong("replacement_minor")).isEqualTo(64_000);
+    assertThat(unit("A").jsonPath().getDouble("match_within_db")).isEqualTo(0.35);
+    assertThat(unit("B").jsonPath().getMap("")).doesNotContainKeys("replacement_minor");
+    assertThat(given().accept("text/csv").get(units).asString()).isEqualTo(sheet);
+    assertReport(published(sheet), List.of(), List.of(), List.of(), List.of("A", "B"));
+    JsonNode other = published(sheet.replace("0.35", "0.5").replace(",,,\r", ",,70000,\r"));
+    assertReport(other, List.of(), List.of("A", "B"), List.of(), List.of());
+    published(sheet.replace("0.35", "0.345"));
+    String read = given().accept("text/csv").get(units).asString();
+    assertReport(published(read), List.of(), List.of(), List.of(), List.of("A", "B"));
+  }
+
+  @Test
+  void theUnitsOfAGroupSayTheSameOfHowWellItMatches() {
+    String rows = "A,core/dyn-card-1,400,p,0.5\nB,core/dyn-card-1,400,p,3\n";
+    assertFault(
+        put("serial,microphone,day_rate_minor,matched_group,match_within_db\n" + rows, units),
+        3,
+        "match_within_db",
+        "CONTRADICTION");
+  }
+
+  @ParameterizedTest(name = "{0}, {1}: {2} is {3}")
+  @CsvSource({
+    "-1, , replacement_minor, WRONG_TYPE",
+    "12.50, , replacement_minor, WRONG_TYPE",
+    "100000000001, , replacement_minor, OUT_OF_RANGE",
+    ", -0.5, match_within_db, WRONG_TYPE",
+    ", '0,5', match_within_db, WRONG_TYPE",
+    ", 6.1, match_within_db, OUT_OF_RANGE",
+    ", 0.5, match_within_db, CONTRADICTION",
+  })
+  void whatIsNoValueAndNoMatchIsToldInItsColumn(
+      String replacement, String match, String column, String code) {
+    String row =
+        "A,core/dyn-card-1,400,\"%s\",\"%s\"\n"
+            .formatted(
+                Objects.requireNonNullElse(replacement, ""), Objects.requireNonNullElse(match, ""));
+    assertFault(
+        put("serial,microphone,day_rate_minor,replacement_minor,match_within_db\n" + row, units),
+        2,
+        column,
+        code);
+  }
+
+  @Test
   void aDryRunReportsTheSameAndChangesNothing() {
     published(sheet("A,core/dyn-card-1,,,400,"));
     String before = given().get(units).asString();
@@ -150,6 +206,10 @@ class KitOverHttpTest {
             + " \"state\": \"retired\"}]} | /units/0/microphone | WRONG_FORM | 400",
         "{\"units\": [{\"serial\": \"A\", \"microphone\": \"\", \"day_rate_minor\": 1,"
             + " \"state\": \"retired\"}]} | /units/0/microphone | WRONG_FORM | 400",
+        "{\"units\": [{\"serial\": \"A\", \"microphone\": \"core/dyn-card-1\", \"day_rate_minor\":"
+            + " 1, \"match_within_db\": 6.5}]} | /units/0/match_within_db | OUT_OF_RANGE | 400",
+        "{\"units\": [{\"serial\": \"A\", \"microphone\": \"core/dyn-card-1\", \"day_rate_minor\":"
+            + " 1, \"match_within_db\": 1}]} | /units/0/match_within_db | CONTRADICTION | 422",
         "{\"units\": [null]} | /units/0 | MISSING | 400",
         "{} | /units | MISSING | 400",
       })

@@ -26,7 +26,7 @@ class KitSheetTest {
     assertThat(only.row()).isEqualTo(1);
     assertThat(only.code()).isEqualTo(FaultCode.WRONG_LENGTH);
     assertThat(only.found()).isEqualTo("more than 100 cells");
-    assertThat(only.allowed()).isEqualTo("at most 6 cells");
+    assertThat(only.allowed()).isEqualTo("at most 8 cells");
   }
 
   @Test
