@@ -62,9 +62,11 @@ enum SampleLanguage {
       if (call.needsToken()) {
         pairs.put(AUTHORIZATION, "\"Bearer \" + os.environ[\"" + TOKEN + "\"]");
       }
-      return pairs.entrySet().stream()
-          .map(pair -> quoted(pair.getKey()) + ": " + pair.getValue())
-          .collect(Collectors.joining(", ", "    headers={", "},\n"));
+      return pairs.isEmpty()
+          ? ""
+          : pairs.entrySet().stream()
+              .map(pair -> quoted(pair.getKey()) + ": " + pair.getValue())
+              .collect(Collectors.joining(", ", "    headers={", "},\n"));
     }
 
     private String quoted(String text) {
@@ -100,9 +102,11 @@ enum SampleLanguage {
       if (call.needsToken()) {
         pairs.put(AUTHORIZATION, "\"Bearer \" .. os.getenv(\"" + TOKEN + "\")");
       }
-      return pairs.entrySet().stream()
-          .map(pair -> "[" + quoted(pair.getKey()) + "] = " + pair.getValue())
-          .collect(Collectors.joining(", ", "  headers = {", "},\n"));
+      return pairs.isEmpty()
+          ? ""
+          : pairs.entrySet().stream()
+              .map(pair -> "[" + quoted(pair.getKey()) + "] = " + pair.getValue())
+              .collect(Collectors.joining(", ", "  headers = {", "},\n"));
     }
 
     private String quoted(String text) {
