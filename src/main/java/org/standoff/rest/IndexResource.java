@@ -37,12 +37,27 @@ public class IndexResource {
    * @param title name of the service
    * @param version version of the engine that calculates
    * @param links where to go from here
+   * @param templates addresses in which something has to be filled in
    */
   @Schema(name = "Index")
   public record Index(
       @Schema(description = "Name of the service") String title,
       @Schema(description = "Version of the engine that calculates") String version,
-      @Schema(description = "Where to go from here") List<Link> links) {}
+      @Schema(description = "Where to go from here") List<Link> links,
+      @Schema(description = "Addresses in which something has to be filled in")
+          List<Template> templates) {}
+
+  /**
+   * An address in which something has to be filled in.
+   *
+   * @param template with its variables in braces (RFC 6570, level 1)
+   * @param title what is there, in words
+   */
+  @Schema(name = "Template")
+  public record Template(
+      @Schema(description = "The address with its variables in braces (RFC 6570, level 1)")
+          String template,
+      @Schema(description = "What is there, in words") String title) {}
 
   /**
    * A way to go on from here.
@@ -83,7 +98,9 @@ public class IndexResource {
   private final Index index;
 
   IndexResource(ServedDescription description) {
-    this.index = new Index(description.title(), description.version(), links(description));
+    this.index =
+        new Index(
+            description.title(), description.version(), links(description), templates(description));
   }
 
   @GET
@@ -145,6 +162,17 @@ public class IndexResource {
                 .filter(ServedDescription.Operation::isABeginning)
                 .map(operation -> new Link("item", operation.path(), operation.summary())))
         .forEach(link -> byAddress.putIfAbsent(link.href(), link));
+    return List.copyOf(byAddress.values());
+  }
+
+  private static List<Template> templates(ServedDescription description) {
+    Map<String, Template> byAddress = new LinkedHashMap<>();
+    description.operations().stream()
+        .filter(operation -> !operation.isABeginning())
+        .forEach(
+            operation ->
+                byAddress.putIfAbsent(
+                    operation.path(), new Template(operation.path(), operation.summary())));
     return List.copyOf(byAddress.values());
   }
 

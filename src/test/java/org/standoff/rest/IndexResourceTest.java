@@ -53,6 +53,14 @@ class IndexResourceTest {
   }
 
   @Test
+  void addressesWithVariablesAreTemplates() {
+    assertThat(given().get("/").jsonPath().getList("templates.template", String.class))
+        .doesNotHaveDuplicates()
+        .contains("/v1/microphones/{pack}/{item}", "/v1/holds/{hold}/charge", "/problems/{name}")
+        .allMatch(template -> template.contains("{"));
+  }
+
+  @Test
   void somethingAnswersWhereverItLeads() {
     assertThat(addresses())
         .filteredOn(address -> address.startsWith("/"))

@@ -49,18 +49,24 @@ public class ItemListing {
     this.engineVersion = engineVersion;
   }
 
-  /** A page of the items that the query keeps, in the order of their ids. */
+  /** A page of the items that the query keeps, in its order. */
   <T> Page<ItemRow> page(
       CatalogueKind<T> kind, Class<? extends ItemQuery<? super T>> query, UriInfo uri) {
     PageRequest page = PageRequest.of(uri);
     ItemQuery<? super T> wanted = reader.readQuery(uri.getQueryParameters(), query, PAGING);
-    List<ItemRow> rows = rows(kind, wanted);
-    return page.of(rows, ItemRow::id);
+    Page<Placed> placed = page.of(placed(kind, wanted), Placed::place);
+    return new Page<>(placed.items().stream().map(Placed::row).toList(), placed.nextPageToken());
   }
+
+  /** A row, and where in the list it stands. */
+  private record Placed(String place, ItemRow row) {}
 
   /** All items that the query keeps, as a table. */
   <T> String csv(CatalogueKind<T> kind, Class<? extends ItemQuery<? super T>> query, UriInfo uri) {
-    List<ItemRow> rows = rows(kind, reader.readQuery(uri.getQueryParameters(), query));
+    List<ItemRow> rows =
+        placed(kind, reader.readQuery(uri.getQueryParameters(), query)).stream()
+            .map(Placed::row)
+            .toList();
     Set<String> figures = new LinkedHashSet<>();
     rows.forEach(row -> figures.addAll(row.figures().keySet()));
     List<String> columns = new ArrayList<>(List.of("id", "title"));
@@ -88,17 +94,19 @@ public class ItemListing {
     return new Tagged(tag, new CatalogueItem(id, found.revision(), tag, kind.name(), content));
   }
 
-  private <T> List<ItemRow> rows(CatalogueKind<T> kind, ItemQuery<? super T> query) {
+  private <T> List<Placed> placed(CatalogueKind<T> kind, ItemQuery<? super T> query) {
     return current.get().items(kind.type()).stream()
         .filter(item -> query.pack() == null || item.id().pack().equals(query.pack()))
         .filter(item -> query.q() == null || holds(item, query.q()))
         .filter(item -> query.keeps(item.value()))
         .map(
             item ->
-                new ItemRow(
-                    item.id().toString(), item.title(), tag(item), kind.summary(item.value())))
+                new Placed(
+                    query.placeOf(item),
+                    new ItemRow(
+                        item.id().toString(), item.title(), tag(item), kind.summary(item.value()))))
         // as texts, as pages are cut: of packs, `a` comes before `a-b`, of ids `a-b/x` before `a/x`
-        .sorted(Comparator.comparing(ItemRow::id))
+        .sorted(Comparator.comparing(Placed::place))
         .toList();
   }
 

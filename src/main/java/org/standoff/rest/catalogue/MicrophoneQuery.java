@@ -3,11 +3,15 @@ package org.standoff.rest.catalogue;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Size;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.standoff.acoustics.PatternName;
+import org.standoff.catalogue.Item;
 import org.standoff.chain.Address;
 import org.standoff.chain.Microphone;
 import org.standoff.chain.PadPosition;
@@ -25,6 +29,7 @@ import org.standoff.chain.Transducer;
  * @param padPosition it has a pad there
  * @param maxSelfNoiseDba the self-noise of one of its patterns is at most this
  * @param minMaximumSplDb its maximum SPL, pad out, is at least this
+ * @param orderBy what comes first
  */
 @Schema(name = "MicrophoneQuery", description = "What the list of microphones is narrowed by")
 public record MicrophoneQuery(
@@ -47,8 +52,17 @@ public record MicrophoneQuery(
                 "Its maximum SPL with the pad out is at least this, dB re 20 µPa, rms of a sine")
         @DecimalMin("0")
         @DecimalMax("200")
-        Double minMaximumSplDb)
+        Double minMaximumSplDb,
+    @Schema(
+            description =
+                "What comes first: by id; self-noise: the quietest, by the quietest of its patterns,"
+                    + " and those without electronics last; maximum-level: what bears most with the"
+                    + " pad out. By id where left out")
+        MicrophoneOrder orderBy)
     implements ItemQuery<Microphone> {
+
+  /** Beyond all levels of microphones either way, so that none is below zero. */
+  private static final double FAR_DB = 1000;
 
   @Override
   public boolean keeps(Microphone microphone) {
@@ -59,6 +73,31 @@ public record MicrophoneQuery(
         && (minMaximumSplDb == null || microphone.maximumSpl().level().db() >= minMaximumSplDb)
         && (pattern == null || hasPattern(microphone, figures -> figures.name() == pattern))
         && (maxSelfNoiseDba == null || hasPattern(microphone, this::isQuiet));
+  }
+
+  @Override
+  public String placeOf(Item<? extends Microphone> item) {
+    MicrophoneOrder order = Objects.requireNonNullElse(orderBy, MicrophoneOrder.ID);
+    String id = item.id().toString();
+    return switch (order) {
+      case ID -> id;
+      case SELF_NOISE ->
+          leastNoise(item.value()).map(MicrophoneQuery::place).orElse("none") + " " + id;
+      case MAXIMUM_LEVEL -> place(-item.value().maximumSpl().level().db()) + " " + id;
+    };
+  }
+
+  /** A text that stands among others as the number among theirs. */
+  private static String place(double db) {
+    return String.format(Locale.ROOT, "%09.3f", FAR_DB + db);
+  }
+
+  private static Optional<Double> leastNoise(Microphone microphone) {
+    return microphone.patterns().stream()
+        .map(PatternFigures::selfNoiseDba)
+        .filter(OptionalDouble::isPresent)
+        .map(OptionalDouble::getAsDouble)
+        .min(Double::compare);
   }
 
   private boolean isQuiet(PatternFigures figures) {

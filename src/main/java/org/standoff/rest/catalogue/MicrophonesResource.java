@@ -36,7 +36,9 @@ public class MicrophonesResource {
 
   @GET
   @Produces(MediaType.APPLICATION_JSON)
-  @QueryExample(name = "quiet-figure-8", query = "pattern=figure-8&max_self_noise_dba=12")
+  @QueryExample(
+      name = "quiet-figure-8",
+      query = "pattern=figure-8&max_self_noise_dba=12&order_by=self-noise")
   @QueryExample(
       name = "loud",
       query =
@@ -46,7 +48,9 @@ public class MicrophonesResource {
   @Operation(
       operationId = "listMicrophones",
       summary = "Microphones of the packs in use",
-      description = "In the order of their ids. As text/csv the whole list, without pages.")
+      description =
+          "In the order of their ids, or as order_by says. As text/csv the whole list, without"
+              + " pages.")
   public Page<ItemRow> list(@Context UriInfo uri) {
     return listing.page(kind, MicrophoneQuery.class, uri);
   }

@@ -18,9 +18,12 @@ import io.quarkus.test.common.TestResourceScope;
 import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -158,6 +161,50 @@ class CatalogueOverHttpTest {
         .body("items", not(empty()))
         .body("items.id", everyItem(startsWith("boathouse/")))
         .body("items.address", everyItem(equalTo("side")));
+  }
+
+  @Test
+  void microphonesStandInTheOrderThatWasAskedForFromPageToPage() {
+    List<Map<String, Object>> quietestFirst = inOrder("self-noise");
+    List<Double> noises =
+        quietestFirst.stream()
+            .map(row -> (Number) row.get("self_noise_dba"))
+            .map(CatalogueOverHttpTest::orBeyondAll)
+            .toList();
+    assertThat(noises).isSorted().contains(Double.MAX_VALUE);
+    List<Map<String, Object>> highestFirst = inOrder("maximum-level");
+    assertThat(
+            highestFirst.stream()
+                .map(row -> ((Number) row.get("maximum_level_db_spl")).doubleValue())
+                .toList())
+        .isSortedAccordingTo(Comparator.reverseOrder());
+    List<Object> ids = inOrder("id").stream().map(row -> row.get("id")).toList();
+    assertThat(ids).doesNotHaveDuplicates().hasSize(current.get().items(Microphone.class).size());
+    for (List<Map<String, Object>> ordered : List.of(quietestFirst, highestFirst)) {
+      assertThat(ordered.stream().map(row -> row.get("id")))
+          .containsExactlyInAnyOrderElementsOf(ids)
+          .isNotEqualTo(ids);
+    }
+  }
+
+  private static Double orBeyondAll(Number noise) {
+    return noise == null ? Double.MAX_VALUE : noise.doubleValue();
+  }
+
+  /** All of them, by pages of three. */
+  private static List<Map<String, Object>> inOrder(String order) {
+    List<Map<String, Object>> all = new ArrayList<>();
+    String token = null;
+    do {
+      RequestSpecification asking =
+          given().queryParam("order_by", order).queryParam("page_size", 3);
+      Response page =
+          (token == null ? asking : asking.queryParam("page_token", token)).get("/v1/microphones");
+      assertThat(page.statusCode()).as(page.asString()).isEqualTo(200);
+      all.addAll(page.jsonPath().getList("items"));
+      token = page.jsonPath().getString("next_page_token");
+    } while (token != null);
+    return all;
   }
 
   @Test
