@@ -2,6 +2,7 @@ package org.standoff.contract.generated;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -114,7 +115,8 @@ final class Run implements AutoCloseable {
     findings.forEach(finding -> text.append(finding).append("\n\n"));
     try {
       Files.createDirectories(file.getParent());
-      Files.writeString(file, text);
+      // half of a surrogate pair, which was sent too, is no UTF-8: a question mark stands for it
+      Files.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
     } catch (IOException unwritable) {
       throw new UncheckedIOException(unwritable);
     }

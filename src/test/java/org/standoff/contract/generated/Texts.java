@@ -82,6 +82,10 @@ final class Texts {
   }
 
   /** JSON, but more of it than is read. */
+  static boolean isTooLarge(byte[] body) {
+    return body.length >= OVER_THE_LIMIT;
+  }
+
   static byte[] tooLarge() {
     return ("\"" + "x".repeat(OVER_THE_LIMIT) + "\"").getBytes(UTF_8);
   }
