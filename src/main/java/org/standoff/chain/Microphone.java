@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.standoff.acoustics.Octaves;
 import org.standoff.acoustics.RmsSpl;
 
@@ -80,5 +81,13 @@ public record Microphone(
   /** Every pattern of every output. */
   public List<PatternFigures> patterns() {
     return outputs.stream().flatMap(output -> output.patterns().stream()).toList();
+  }
+
+  /** The self-noise of every pattern that has one, in dB(A); none without electronics. */
+  public DoubleStream selfNoisesDba() {
+    return patterns().stream()
+        .map(PatternFigures::selfNoiseDba)
+        .filter(OptionalDouble::isPresent)
+        .mapToDouble(OptionalDouble::getAsDouble);
   }
 }

@@ -43,9 +43,11 @@ record SampleCall(
     Map<String, String> headers = new LinkedHashMap<>();
     List<String> query = new ArrayList<>();
     String address = path;
+    String example = exampleOf(operation.path("parameters")).orElse("");
+    boolean isMade = operation.path("responses").has(MADE);
     for (JsonNode parameter : operation.path("parameters")) {
       String name = parameter.path("name").asText();
-      List<String> values = values(operation, parameter);
+      List<String> values = values(parameter, example, isMade);
       switch (parameter.path("in").asText()) {
         case "path" -> address = address.replace("{" + name + "}", values.get(0));
         case "query" ->
@@ -61,7 +63,7 @@ record SampleCall(
         headers,
         needsToken(operation.path("security")),
         form.flatMap(sent -> first(sent.getValue().path("examples")))
-            .map(example -> text(example.getValue().path("value"))));
+            .map(shown -> text(shown.getValue().path("value"))));
   }
 
   /** The example of a query that stands first; its values are spread over the parameters. */
@@ -72,15 +74,14 @@ record SampleCall(
         .findFirst();
   }
 
-  private static List<String> values(JsonNode operation, JsonNode parameter) {
-    String example = exampleOf(operation.path("parameters")).orElse("");
+  private static List<String> values(JsonNode parameter, String example, boolean isMade) {
     JsonNode value =
         parameter.has("example")
             ? parameter.path("example")
             : parameter.path("examples").path(example).path("value");
     if (value.isMissingNode()) {
       boolean isCondition = HttpHeaders.IF_MATCH.equals(parameter.path("name").asText());
-      return isCondition && !operation.path("responses").has(MADE) ? List.of(ANY_STATE) : List.of();
+      return isCondition && !isMade ? List.of(ANY_STATE) : List.of();
     }
     List<String> texts = new ArrayList<>();
     (value.isArray() ? value : List.of(value)).forEach(one -> texts.add(one.asText()));

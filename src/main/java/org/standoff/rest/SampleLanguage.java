@@ -44,9 +44,9 @@ enum SampleLanguage {
       return imports
           + call.body().map(body -> "\nbody = r'''" + body + "'''\n").orElse("\n")
           + "request = urllib.request.Request(\n    "
-          + quoted(call.url())
+          + inQuotes(call.url())
           + ",\n    method="
-          + quoted(call.method())
+          + inQuotes(call.method())
           + ",\n"
           + headers(call)
           + (call.body().isPresent() ? "    data=body.encode(),\n" : "")
@@ -57,20 +57,8 @@ enum SampleLanguage {
     }
 
     private String headers(SampleCall call) {
-      Map<String, String> pairs = new TreeMap<>();
-      call.headers().forEach((name, value) -> pairs.put(name, quoted(value)));
-      if (call.needsToken()) {
-        pairs.put(AUTHORIZATION, "\"Bearer \" + os.environ[\"" + TOKEN + "\"]");
-      }
-      return pairs.isEmpty()
-          ? ""
-          : pairs.entrySet().stream()
-              .map(pair -> quoted(pair.getKey()) + ": " + pair.getValue())
-              .collect(Collectors.joining(", ", "    headers={", "},\n"));
-    }
-
-    private String quoted(String text) {
-      return "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+      Map<String, String> pairs = literals(call, " + os.environ[\"" + TOKEN + "\"]");
+      return table(pairs, "%s: %s", "    headers={");
     }
   },
 
@@ -83,9 +71,9 @@ enum SampleLanguage {
       return "local http = require(\"socket.http\")\nlocal answer = {}\n"
           + body
           + "local _, status = assert(http.request({\n  url = "
-          + quoted(call.url())
+          + inQuotes(call.url())
           + ",\n  method = "
-          + quoted(call.method())
+          + inQuotes(call.method())
           + ",\n"
           + headers(call)
           + sent
@@ -94,23 +82,11 @@ enum SampleLanguage {
     }
 
     private String headers(SampleCall call) {
-      Map<String, String> pairs = new TreeMap<>();
-      call.headers().forEach((name, value) -> pairs.put(name, quoted(value)));
+      Map<String, String> pairs = literals(call, " .. os.getenv(\"" + TOKEN + "\")");
       if (call.body().isPresent()) {
-        pairs.put("Content-Length", "#body");
+        pairs.put(inQuotes("Content-Length"), "#body");
       }
-      if (call.needsToken()) {
-        pairs.put(AUTHORIZATION, "\"Bearer \" .. os.getenv(\"" + TOKEN + "\")");
-      }
-      return pairs.isEmpty()
-          ? ""
-          : pairs.entrySet().stream()
-              .map(pair -> "[" + quoted(pair.getKey()) + "] = " + pair.getValue())
-              .collect(Collectors.joining(", ", "  headers = {", "},\n"));
-    }
-
-    private String quoted(String text) {
-      return "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+      return table(pairs, "[%s] = %s", "  headers = {");
     }
   };
 
@@ -121,6 +97,33 @@ enum SampleLanguage {
   private static final String TOKEN = "STANDOFF_TOKEN";
 
   abstract String write(SampleCall call);
+
+  /** As Python and Lua alike write a text. */
+  private static String inQuotes(String text) {
+    return "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+  }
+
+  /**
+   * Headers as they stand in a program.
+   *
+   * @param token what appends the token to a text
+   */
+  private static Map<String, String> literals(SampleCall call, String token) {
+    Map<String, String> pairs = new TreeMap<>();
+    call.headers().forEach((name, value) -> pairs.put(inQuotes(name), inQuotes(value)));
+    if (call.needsToken()) {
+      pairs.put(inQuotes(AUTHORIZATION), inQuotes("Bearer ") + token);
+    }
+    return pairs;
+  }
+
+  private static String table(Map<String, String> pairs, String pair, String opening) {
+    return pairs.isEmpty()
+        ? ""
+        : pairs.entrySet().stream()
+            .map(one -> pair.formatted(one.getKey(), one.getValue()))
+            .collect(Collectors.joining(", ", opening, "},\n"));
+  }
 
   /** Its name for people. */
   String title() {

@@ -24,6 +24,7 @@ class ServedDescription {
   private final Tagged yaml;
   private final Tagged json;
   private final JsonNode told;
+  private final List<Operation> operations;
 
   ServedDescription(OpenApiDocumentService documents, ObjectMapper mapper) {
     byte[] asJson = documents.getDocument(OpenApiConstants.DEFAULT_DOCUMENT_NAME, Format.JSON);
@@ -35,6 +36,7 @@ class ServedDescription {
     } catch (IOException impossible) {
       throw new UncheckedIOException("The build writes JSON", impossible);
     }
+    this.operations = allOperations();
   }
 
   /**
@@ -84,6 +86,10 @@ class ServedDescription {
 
   /** In the order of their paths; of one path that which reads comes first. */
   List<Operation> operations() {
+    return operations;
+  }
+
+  private List<Operation> allOperations() {
     List<Operation> all = new ArrayList<>();
     told.path("paths")
         .properties()
@@ -92,7 +98,7 @@ class ServedDescription {
                 METHODS.stream()
                     .filter(path.getValue()::has)
                     .forEach(method -> all.add(operation(method, path.getKey(), path.getValue()))));
-    return all;
+    return List.copyOf(all);
   }
 
   private Operation operation(String name, String path, JsonNode item) {

@@ -5,15 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import org.standoff.catalogue.CatalogueKind;
 import org.standoff.catalogue.CheckScope;
 import org.standoff.catalogue.Item;
 import org.standoff.catalogue.ItemId;
 import org.standoff.catalogue.Sheet;
 import org.standoff.chain.Microphone;
-import org.standoff.chain.PatternFigures;
 
 /** Microphones as their sheets describe them. */
 @Singleton
@@ -47,7 +44,7 @@ public class MicrophoneKind implements CatalogueKind<Microphone> {
   @Override
   public void check(Item<Microphone> item, CheckScope scope) {
     OptionalDouble ratio = item.sheet().optionalNumber("signal_to_noise_db");
-    double[] noises = selfNoises(item.value()).toArray();
+    double[] noises = item.value().selfNoisesDba().toArray();
     if (ratio.isEmpty() || noises.length == 0) {
       return;
     }
@@ -72,22 +69,11 @@ public class MicrophoneKind implements CatalogueKind<Microphone> {
     Map<String, Object> row = new LinkedHashMap<>();
     row.put("transducer", microphone.transducer().id());
     row.put("address", microphone.address().id());
-    row.put("patterns", patterns(microphone).map(p -> p.name().id()).distinct().toList());
+    row.put("patterns", microphone.patterns().stream().map(p -> p.name().id()).distinct().toList());
     row.put("maximum_level_db_spl", microphone.maximumSpl().level().db());
-    selfNoises(microphone).min().ifPresent(noise -> row.put("self_noise_dba", noise));
+    microphone.selfNoisesDba().min().ifPresent(noise -> row.put("self_noise_dba", noise));
     row.put("powering", microphone.powering().need().id());
     return row;
-  }
-
-  private static Stream<PatternFigures> patterns(Microphone microphone) {
-    return microphone.outputs().stream().flatMap(output -> output.patterns().stream());
-  }
-
-  private static DoubleStream selfNoises(Microphone microphone) {
-    return patterns(microphone)
-        .map(PatternFigures::selfNoiseDba)
-        .filter(OptionalDouble::isPresent)
-        .mapToDouble(OptionalDouble::getAsDouble);
   }
 
   private static String figure(double db) {

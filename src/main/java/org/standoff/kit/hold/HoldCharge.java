@@ -30,6 +30,10 @@ public record HoldCharge(Hold hold, Instant asOf, List<AtHouse> houses) {
    */
   public record AtHouse(HouseTerms terms, List<OfUnit> units) {
 
+    public AtHouse {
+      units = List.copyOf(units);
+    }
+
     /** The units, without what is late. */
     public long sumMinor() {
       return units.stream().mapToLong(OfUnit::chargeMinor).sum();
@@ -90,13 +94,13 @@ public record HoldCharge(Hold hold, Instant asOf, List<AtHouse> houses) {
    * @param terms of all houses of the hold
    */
   static HoldCharge of(Hold hold, Map<String, HouseTerms> terms, Instant now) {
-    Map<String, List<OfUnit>> units = new LinkedHashMap<>();
+    Map<HouseTerms, List<OfUnit>> units = new LinkedHashMap<>();
     for (HeldLine line : hold.lines()) {
       HouseTerms house = Objects.requireNonNull(terms.get(line.wanted().house()));
       for (HeldUnit held : line.units()) {
         if (held.occupies()) {
           units
-              .computeIfAbsent(house.id(), any -> new ArrayList<>())
+              .computeIfAbsent(house, any -> new ArrayList<>())
               .add(ofUnit(hold, line, held, house, now));
         }
       }
@@ -104,12 +108,7 @@ public record HoldCharge(Hold hold, Instant asOf, List<AtHouse> houses) {
     return new HoldCharge(
         hold,
         now,
-        units.entrySet().stream()
-            .map(
-                at ->
-                    new AtHouse(
-                        Objects.requireNonNull(terms.get(at.getKey())), List.copyOf(at.getValue())))
-            .toList());
+        units.entrySet().stream().map(at -> new AtHouse(at.getKey(), at.getValue())).toList());
   }
 
   private static OfUnit ofUnit(
@@ -129,6 +128,6 @@ public record HoldCharge(Hold hold, Instant asOf, List<AtHouse> houses) {
         due,
         late.map(at -> Charge.lateDays(house, lastDay, at)).orElse(0.0),
         late.map(at -> Charge.lateMinor(house, held.dayRateMinor(), lastDay, at)).orElse(0L),
-        held.outAt().isPresent() && held.inAt().isEmpty() && now.isAfter(due));
+        late.isPresent() && held.inAt().isEmpty());
   }
 }

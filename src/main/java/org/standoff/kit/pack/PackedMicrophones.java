@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.standoff.catalogue.ItemId;
 import org.standoff.kit.Sql;
 
 /** The microphones that packs of houses have, by the paths of their files. */
@@ -17,6 +18,11 @@ public final class PackedMicrophones {
   private static final String EXTENSION = ".yaml";
 
   private PackedMicrophones() {}
+
+  /** Path of the file of a microphone in its pack. */
+  static String pathOf(ItemId microphone) {
+    return FOLDER + microphone.item() + EXTENSION;
+  }
 
   /** Ids of the microphones among the files of a pack. */
   static Stream<String> of(String pack, Collection<String> paths) {
@@ -30,12 +36,14 @@ public final class PackedMicrophones {
   /**
    * Those of some microphones of packs of houses that are not in them any more. The packs stay as
    * they are to the end of the transaction; one that is being changed is waited for.
+   *
+   * @param microphones ids
    */
   public static Set<String> lost(Connection connection, Set<String> microphones)
       throws SQLException {
     Set<String> packs =
         microphones.stream()
-            .map(id -> id.substring(0, id.indexOf('/')))
+            .map(id -> ItemId.parse(id).orElseThrow().pack())
             .collect(Collectors.toCollection(TreeSet::new));
     List<String> kept =
         Sql.list(

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.standoff.catalogue.ItemId;
 import org.standoff.catalogue.PackSource;
 import org.standoff.catalogue.load.TextFiles;
 
@@ -45,10 +46,13 @@ public class PublishedPacks implements PackSource {
 
   /** Whether a microphone is in a pack that a house has published, as far as is known here. */
   public boolean offers(String microphone) {
-    return known.values().stream()
-        .filter(pack -> microphone.startsWith(pack.id() + "/"))
-        .flatMap(pack -> PackedMicrophones.of(pack.id(), pack.files().keySet()))
-        .anyMatch(microphone::equals);
+    return ItemId.parse(microphone)
+        .filter(
+            id -> {
+              HousePack pack = known.get(id.pack());
+              return pack != null && pack.files().containsKey(PackedMicrophones.pathOf(id));
+            })
+        .isPresent();
   }
 
   /**

@@ -21,9 +21,9 @@ import org.standoff.kit.pack.PublishedPacks;
 
 /**
  * What must hold in a kit beyond the form of each unit: serial numbers are there once, microphones
- * are in the catalogue, a matched group has at least two units of one microphone, and what is not
- * in one is not matched to anything. Retired units are on record only and stand under no rule but
- * the first.
+ * are in the catalogue, a matched group has at least two units of one microphone, which say the
+ * same of how well they match, and what is in no group is matched to nothing. Retired units are on
+ * record only and stand under no rule but the first.
  */
 @ApplicationScoped
 public class KitCheck {
@@ -78,6 +78,7 @@ public class KitCheck {
         kit.stream()
             .filter(unit -> unit.state() != UnitState.RETIRED)
             .map(KitUnit::microphone)
+            .distinct()
             .filter(published::offers)
             .collect(Collectors.toSet());
     if (ofHouses.isEmpty()) {

@@ -5,10 +5,8 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Size;
 import java.util.Locale;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.standoff.acoustics.PatternName;
 import org.standoff.catalogue.Item;
@@ -82,7 +80,14 @@ public record MicrophoneQuery(
     return switch (order) {
       case ID -> id;
       case SELF_NOISE ->
-          leastNoise(item.value()).map(MicrophoneQuery::place).orElse("none") + " " + id;
+          item.value()
+                  .selfNoisesDba()
+                  .boxed()
+                  .min(Double::compare)
+                  .map(MicrophoneQuery::place)
+                  .orElse("none")
+              + " "
+              + id;
       case MAXIMUM_LEVEL -> place(-item.value().maximumSpl().level().db()) + " " + id;
     };
   }
@@ -92,22 +97,12 @@ public record MicrophoneQuery(
     return String.format(Locale.ROOT, "%09.3f", FAR_DB + db);
   }
 
-  private static Optional<Double> leastNoise(Microphone microphone) {
-    return microphone.patterns().stream()
-        .map(PatternFigures::selfNoiseDba)
-        .filter(OptionalDouble::isPresent)
-        .map(OptionalDouble::getAsDouble)
-        .min(Double::compare);
-  }
-
   private boolean isQuiet(PatternFigures figures) {
     OptionalDouble noise = figures.selfNoiseDba();
     return noise.isPresent() && noise.getAsDouble() <= maxSelfNoiseDba;
   }
 
   private static boolean hasPattern(Microphone microphone, Predicate<PatternFigures> wanted) {
-    Stream<PatternFigures> all =
-        microphone.outputs().stream().flatMap(output -> output.patterns().stream());
-    return all.anyMatch(wanted);
+    return microphone.patterns().stream().anyMatch(wanted);
   }
 }

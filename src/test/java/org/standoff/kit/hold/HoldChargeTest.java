@@ -173,45 +173,35 @@ class HoldChargeTest {
 
   private static HeldUnit unit(
       String serial, long rate, Optional<Instant> outAt, Optional<Instant> inAt) {
+    return held(serial, rate, true, SESSION.to(), outAt, inAt);
+  }
+
+  private static HeldUnit until(Instant lentTo, String serial, Optional<Instant> inAt) {
+    return held(serial, 1400, true, lentTo, COLLECTED, inAt);
+  }
+
+  private static HeldUnit givenUp(String serial) {
+    return held(serial, 1500, false, SESSION.to(), NOT_YET, NOT_YET);
+  }
+
+  private static HeldUnit held(
+      String serial,
+      long rate,
+      boolean occupies,
+      Instant lentTo,
+      Optional<Instant> outAt,
+      Optional<Instant> inAt) {
     return new HeldUnit(
         serial,
         Optional.empty(),
         rate,
         Optional.empty(),
         Optional.empty(),
-        true,
-        SESSION.to(),
+        occupies,
+        lentTo,
         SESSION,
         outAt,
         inAt);
-  }
-
-  private static HeldUnit until(Instant lentTo, String serial, Optional<Instant> inAt) {
-    return new HeldUnit(
-        serial,
-        Optional.empty(),
-        1400,
-        Optional.empty(),
-        Optional.empty(),
-        true,
-        lentTo,
-        SESSION,
-        COLLECTED,
-        inAt);
-  }
-
-  private static HeldUnit givenUp(String serial) {
-    return new HeldUnit(
-        serial,
-        Optional.empty(),
-        1500,
-        Optional.empty(),
-        Optional.empty(),
-        false,
-        SESSION.to(),
-        SESSION,
-        NOT_YET,
-        NOT_YET);
   }
 
   private static Instant at(String local) {

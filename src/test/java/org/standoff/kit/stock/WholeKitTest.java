@@ -224,7 +224,7 @@ class WholeKitTest {
     return states;
   }
 
-  /** Until somebody waits for an advisory lock, which here can only be the publish. */
+  /** Until somebody waits for a lock of the kind, which here can only be the publish. */
   private void waitForALockOf(String house, String kind) {
     await(house)
         .until(
